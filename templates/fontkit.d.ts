@@ -1,0 +1,28 @@
+/** The part of fontkit that is used here; the package brings no types of its own. */
+declare module 'fontkit' {
+  interface FontGlyph {
+    readonly id: number;
+    readonly codePoints: number[];
+    readonly advanceWidth: number;
+  }
+  interface FontSubset {
+    includeGlyph(glyph: number | FontGlyph): number;
+    encode(): Uint8Array;
+  }
+  interface FontFace {
+    readonly postscriptName: string | null;
+    readonly unitsPerEm: number;
+    readonly ascent: number;
+    readonly descent: number;
+    readonly italicAngle: number;
+    readonly capHeight: number;
+    readonly xHeight: number;
+    readonly bbox: { minX: number; minY: number; maxX: number; maxY: number; width: number; height: number };
+    readonly characterSet: number[];
+    hasGlyphForCodePoint(codePoint: number): boolean;
+    glyphForCodePoint(codePoint: number): FontGlyph;
+    layout(text: string, features?: Record<string, boolean> | string[]): { glyphs: FontGlyph[] };
+    createSubset(): FontSubset;
+  }
+  export function create(data: Uint8Array): FontFace;
+}
