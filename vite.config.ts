@@ -1,15 +1,28 @@
 import react from '@vitejs/plugin-react';
+import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+
+/** Says in one line where the built app is served. */
+function sayAddress(): Plugin {
+  return {
+    name: 'say-address',
+    configurePreviewServer(server) {
+      server.printUrls = () => server.config.logger.info(`Sagitta stands at ${server.resolvedUrls?.local[0]}`);
+    },
+  };
+}
 
 export default defineConfig({
   base: './',
-  plugins: [react()],
+  plugins: [react(), sayAddress()],
+  // If the port is taken, the next free one is used.
   preview: { host: '127.0.0.1', port: 4173 },
   build: { target: 'es2022', outDir: 'dist' },
   test: {
     projects: [
       {
         extends: true,
+        // A component's test asks for its own DOM: `// @vitest-environment jsdom` on its first line.
         test: { name: 'unit', include: ['test/**/*.test.{ts,tsx}'], exclude: ['test/browser/**'] },
       },
       {
