@@ -1,4 +1,6 @@
-/** What a number measures. Stored: mm for length, radius and gauge; degrees; N; Hz; a bare number for count. */
+import { quote } from './names.ts';
+
+/** What a number measures. Stored: mm for length, radius and gauge; degrees; N; Hz; a bare number for count; mm per mm for slope. */
 export type QuantityKind = 'length' | 'radius' | 'gauge' | 'angle' | 'force' | 'frequency' | 'count' | 'slope';
 
 /** Units for typing and showing lengths, radii and gauges: mm, decimal inch, inch fractions to 1/64. */
@@ -9,4 +11,253 @@ export interface ShowUnits {
   readonly length: LengthUnit;
   readonly radius: LengthUnit;
   readonly gauge: LengthUnit;
+}
+
+/** One inch in mm, exactly: International yard and pound agreement, 1959. */
+export const MM_PER_INCH = 25.4;
+
+export type Parsed =
+  | { readonly ok: true; readonly value: number | string }
+  | { readonly ok: false; readonly says: string };
+
+interface KindWords {
+  /** What it is called in a sentence, with its article. */
+  readonly called: string;
+  /** What is accepted, as a whole sentence. */
+  readonly accepts: string;
+  /** The stored value of one of each unit, by the unit's spellings (lower case). */
+  readonly units: Readonly<Record<string, number>>;
+}
+
+const lengthNames: Readonly<Record<string, number>> = {
+  mm: 1,
+  millimetre: 1,
+  millimetres: 1,
+  cm: 10,
+  m: 1000,
+  in: MM_PER_INCH,
+  'in.': MM_PER_INCH,
+  inch: MM_PER_INCH,
+  inches: MM_PER_INCH,
+  '"': MM_PER_INCH,
+  ft: 12 * MM_PER_INCH,
+  foot: 12 * MM_PER_INCH,
+  feet: 12 * MM_PER_INCH,
+  "'": 12 * MM_PER_INCH,
+};
+
+const lengthAccepts = 'Type mm, cm, m, inches or feet, for example 2.4 mm, .093 in, 3 5/32 or 25 ft.';
+const kinds: Readonly<Record<QuantityKind, KindWords>> = {
+  length: { called: 'a length', accepts: lengthAccepts, units: lengthNames },
+  radius: { called: 'a radius', accepts: lengthAccepts, units: lengthNames },
+  gauge: { called: 'a gauge', accepts: lengthAccepts, units: lengthNames },
+  angle: {
+    called: 'an angle',
+    accepts: 'Type degrees, for example 26.5.',
+    units: { '°': 1, deg: 1, degree: 1, degrees: 1 },
+  },
+  force: { called: 'a force', accepts: 'Type newtons, for example 110 N.', units: { n: 1 } },
+  frequency: {
+    called: 'a pitch',
+    accepts: 'Type hertz or a note with its octave, for example 82.41 Hz, E2, F#3 or Bb1.',
+    units: { hz: 1 },
+  },
+  count: { called: 'a count', accepts: 'Type a whole number, for example 14.', units: {} },
+  slope: {
+    called: 'a slope',
+    accepts: 'Type how many mm it rises over 100 mm, for example 1.5.',
+    units: { mm: 0.01, 'mm/100 mm': 0.01, 'mm/100mm': 0.01, 'mm per 100 mm': 0.01, '%': 0.01 },
+  },
+};
+
+const isLength = (kind: QuantityKind): kind is keyof ShowUnits =>
+  kind === 'length' || kind === 'radius' || kind === 'gauge';
+
+/** The unit in which this kind of quantity is shown, and in which a bare number is read; mm where the kind has no choice. */
+export const unitFor = (kind: QuantityKind, show: ShowUnits): LengthUnit => (isLength(kind) ? show[kind] : 'mm');
+
+/** One spelling for each sign: ½ becomes a fraction, every kind of space a plain one, every dash a hyphen. */
+const oneSpelling = (text: string): string =>
+  text
+    .replace(/[\u00bc-\u00be\u2150-\u215e]/g, (sign) => ` ${sign.normalize('NFKD')} `)
+    .replace(/[\u2044\u2215]/g, '/')
+    .replace(/[\u2010-\u2013\u2212]/g, '-')
+    .replace(/[\u2018\u2019\u2032]/g, "'")
+    .replace(/[\u201c\u201d\u2033]/g, '"')
+    .replace(/''/g, '"')
+    .replace(/\s+/g, ' ')
+    .trim();
+
+const shape = /^([+-]?) ?(?:(\d+)(?: ?- ?| ))??(?:(\d+) ?\/ ?(\d+)|(\d+[.,]?\d*|[.,]\d+)) ?([^\d\s.,+/-].*)?$/;
+const steps: Readonly<Record<string, number>> = { c: 0, d: 2, e: 4, f: 5, g: 7, a: 9, b: 11 };
+
+/** Frequency of a note in equal temperament, Hz, with A4 = 440 Hz (ISO 16); undefined if the text is no note. */
+function noteFrequency(text: string): number | undefined {
+  const found = /^([a-g])([#♯b♭]?)(-?\d)$/i.exec(text);
+  if (!found) return undefined;
+  const [, letter = '', accidental = '', octave = ''] = found;
+  const bend = accidental === '' ? 0 : /[#♯]/.test(accidental) ? 1 : -1;
+  const above = (steps[letter.toLowerCase()] ?? 0) + bend - 9 + 12 * (Number(octave) - 4);
+  return 440 * 2 ** (above / 12);
+}
+
+/**
+ * Reads what a person typed. Returns the value in the stored unit (mm, degrees, N, Hz, mm per mm), or `word` where that is
+ * allowed and typed, or else why it is refused, in words. A bare number takes `unit`; a bare fraction is inches. A comma is
+ * always a decimal comma, as a point is: `1,234` is 1.234, and thousands are never separated. Ranges are not looked at here.
+ */
+export function parseQuantity(
+  text: string,
+  kind: QuantityKind,
+  unit: LengthUnit,
+  options: { readonly word?: string } = {},
+): Parsed {
+  const { called, accepts, units } = kinds[kind];
+  const { word } = options;
+  const alternative = word === undefined ? '' : ` Or type “${word}”.`;
+  const refuse = (why: string): Parsed => ({ ok: false, says: `${why} ${accepts}${alternative}` });
+  const seen = quote(text);
+
+  // Nothing that can be meant is this long; the cap keeps the matching below quick on any text.
+  if (text.length > 100) return refuse(`${seen} is too long for ${called}.`);
+  const typed = oneSpelling(text);
+  if (typed === '') return refuse('Nothing is typed here.');
+  if (word !== undefined && typed.toLowerCase() === word) return { ok: true, value: word };
+  const note = kind === 'frequency' ? noteFrequency(typed) : undefined;
+  if (note !== undefined) return { ok: true, value: note };
+
+  const found = shape.exec(typed);
+  if (/^[+-]?[\d.,]+e[+-]?\d+/i.test(typed)) return refuse(`${seen} has an exponent; write the number out.`);
+  if (/[.,]\d*[.,]/.test(typed)) {
+    return refuse(
+      `${seen} has more than one decimal mark; a point or a comma marks decimals, and thousands are not separated.`,
+    );
+  }
+  if (!found) return refuse(`${seen} is not ${called}.`);
+  const [, sign, whole, above, below, decimal, suffix] = found;
+  if (whole !== undefined && decimal !== undefined) return refuse(`${seen} has two numbers where one is wanted.`);
+  if (below !== undefined) {
+    if (!isLength(kind)) return refuse(`${seen} is a fraction; write decimals.`);
+    if (Number(below) === 0) return refuse(`${seen} has 0 under the fraction’s line.`);
+    if (whole !== undefined && Number(above) >= Number(below)) {
+      return refuse(`${seen} has a fraction that is not less than 1 behind its whole number.`);
+    }
+  }
+  const factor =
+    suffix !== undefined
+      ? Object.hasOwn(units, suffix.toLowerCase())
+        ? units[suffix.toLowerCase()]
+        : undefined
+      : kind === 'slope'
+        ? 0.01
+        : isLength(kind) && (below !== undefined || unit !== 'mm')
+          ? MM_PER_INCH
+          : 1;
+  if (factor === undefined) {
+    return refuse(
+      /\d/.test(suffix ?? '')
+        ? `${seen} is not ${called}.`
+        : `${seen} ends in ${quote(suffix ?? '')}, which is no unit for ${called}.`,
+    );
+  }
+  const size =
+    below !== undefined
+      ? Number(whole ?? 0) + Number(above) / Number(below)
+      : Number((decimal ?? '').replace(',', '.'));
+  if (!Number.isFinite(size)) return refuse(`${seen} is too large.`);
+  if (kind === 'count' && !Number.isInteger(size)) return refuse(`${seen} is not a whole number.`);
+  // Fourteen digits, so that 14 in is stored as the 355.6 a person would write, without the last bits' noise.
+  const stored = Number((size * factor).toPrecision(14));
+  return { ok: true, value: sign === '-' && stored !== 0 ? -stored : stored };
+}
+
+const minus = '\u2212';
+
+/** Decimals between a least and a greatest number, without a sign before a zero. */
+function decimals(value: number, least: number, greatest: number): string {
+  const fixed = Math.abs(value).toFixed(greatest);
+  const point = fixed.indexOf('.');
+  const end = point < 0 ? fixed.length : least === 0 ? point : point + 1 + least;
+  let text = fixed;
+  while (point >= 0 && text.length > end && /[0.]$/.test(text)) text = text.slice(0, -1);
+  return value < 0 && /[1-9]/.test(text) ? minus + text : text;
+}
+
+/** The nearest 64th of an inch, reduced: `3 5/32`, `0`, `−1/64`. */
+function fraction(value: number): string {
+  const all = Math.round((Math.abs(value) / MM_PER_INCH) * 64);
+  const whole = Math.floor(all / 64);
+  let above = all % 64;
+  let below = 64;
+  while (above > 0 && above % 2 === 0) {
+    above /= 2;
+    below /= 2;
+  }
+  const part = above === 0 ? '' : `${above}/${below}`;
+  const text = whole === 0 ? part || '0' : part ? `${whole} ${part}` : `${whole}`;
+  return value < 0 && all > 0 ? minus + text : text;
+}
+
+/** Least and greatest number of decimals, for people; gauges keep the ten-thousandths in which cores are sold. */
+function usualDecimals(value: number, kind: QuantityKind, unit: LengthUnit): readonly [number, number] {
+  const size = Math.abs(value);
+  switch (kind) {
+    case 'length':
+      return unit === 'in' ? [3, 3] : [1, size < 100 ? 2 : 1];
+    case 'radius':
+      return unit === 'in' ? [0, 2] : [0, size < 100 ? 2 : 1];
+    case 'gauge':
+      return unit === 'in' ? [3, 4] : [2, 3];
+    case 'frequency':
+    case 'slope':
+      return [1, 2];
+    case 'angle':
+    case 'force':
+      return [1, 1];
+    case 'count':
+      return [0, 0];
+  }
+}
+
+const suffixes: Readonly<Record<Exclude<QuantityKind, keyof ShowUnits>, string>> = {
+  angle: '°',
+  force: ' N',
+  frequency: ' Hz',
+  count: '',
+  slope: ' mm/100 mm',
+};
+
+/**
+ * A stored value (mm, degrees, N, Hz, mm per mm) as people read it, in the unit chosen for its kind; a word such as `flat`
+ * as it is. `unit` adds the unit; `digits` asks for exactly so many decimals (fractions stay fractions). A slope is
+ * shown as mm rise over 100 mm. An infinite radius is `flat`; any other value that is not finite shows as a dash. What it writes for a
+ * finite number, `parseQuantity` reads back.
+ */
+export function formatQuantity(
+  value: number | string,
+  kind: QuantityKind,
+  show: ShowUnits,
+  options: { readonly unit?: boolean; readonly digits?: number } = {},
+): string {
+  if (typeof value === 'string') return value;
+  if (!Number.isFinite(value)) return kind === 'radius' && !Number.isNaN(value) ? 'flat' : '–';
+  const unit = unitFor(kind, show);
+  const suffix = options.unit !== true ? '' : isLength(kind) ? (unit === 'mm' ? ' mm' : ' in') : suffixes[kind];
+  if (unit === 'fraction') return fraction(value) + suffix;
+  const shown = kind === 'slope' ? value * 100 : unit === 'in' ? value / MM_PER_INCH : value;
+  const [least, greatest] =
+    options.digits === undefined ? usualDecimals(shown, kind, unit) : [options.digits, options.digits];
+  return decimals(shown, least, greatest) + suffix;
+}
+
+const noteNames = ['C', 'C#', 'D', 'D#', 'E', 'F', 'F#', 'G', 'G#', 'A', 'A#', 'B'] as const;
+
+/** The note's name where the frequency (Hz) is within a twentieth of a cent of equal temperament at A4 = 440 Hz, else undefined. */
+export function noteName(frequency: number): string | undefined {
+  const above = 12 * Math.log2(frequency / 440);
+  const nearest = Math.round(above);
+  if (!(Math.abs(above - nearest) < 0.0005)) return undefined;
+  const step = nearest + 9 + 4 * 12;
+  const name = noteNames[((step % 12) + 12) % 12];
+  return name === undefined ? undefined : `${name}${Math.floor(step / 12)}`;
 }
