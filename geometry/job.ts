@@ -23,6 +23,8 @@ export interface FieldWords {
   readonly longest?: number;
   /** What a new job starts from. */
   readonly preset?: number | string;
+  /** The field counts only while another one, of the same string where that is a string's, holds this word, or any but this. */
+  readonly only?: { readonly path: string } & ({ readonly is: string } | { readonly isNot: string });
 }
 
 /** The words of every field, kept beside the one schema and keyed by it. */
@@ -50,10 +52,11 @@ const choice = <const C extends Readonly<Record<string, string>>>(
   help: string,
   choices: C,
   preset: keyof C & string,
+  only?: FieldWords['only'],
 ) =>
   z
     .enum(Object.keys(choices) as [keyof C & string, ...(keyof C & string)[]])
-    .register(words, { label, help, kind: 'word', choices, preset });
+    .register(words, { label, help, kind: 'word', choices, preset, ...(only && { only }) });
 
 const text = (label: string, help: string, longest: number, preset: string) =>
   z.string().check(z.maxLength(longest)).register(words, { label, help, kind: 'text', longest, preset });
@@ -244,6 +247,7 @@ const bridge = z.looseObject({
     max: 80,
     usual: [22, 30],
     preset: 24,
+    only: { path: 'bridge.footprint', is: 'belly' },
   }),
   bellyWidth: number({
     label: 'Belly width',
@@ -253,6 +257,7 @@ const bridge = z.looseObject({
     max: 260,
     usual: [80, 150],
     preset: 140,
+    only: { path: 'bridge.footprint', is: 'belly' },
   }),
   frontToSaddle: number({
     label: 'Front edge to saddle line',
@@ -389,9 +394,17 @@ const pins = z.looseObject({
   }),
 });
 
+/** A key stands inside paths such as `strings.list.E2.gauge`, so it holds no full stop, blank or asterisk. */
+const keyPattern = /^[^\s.*]+$/;
+
 /** One string, bass first in the list. A job's lists are keyed by `id`, never by position. */
 const string = z.looseObject({
-  id: text('Key', 'What keeps this string the same one when the list changes.', 40, ''),
+  id: z.string().check(z.maxLength(40), z.regex(keyPattern)).register(words, {
+    label: 'Key',
+    help: 'What keeps this string the same one when the list changes.',
+    kind: 'text',
+    longest: 40,
+  }),
   name: text('String', 'What the string is called, as a rule its note.', 24, ''),
   pitch: number({
     label: 'Pitch',
@@ -419,6 +432,7 @@ const string = z.looseObject({
     'What a wound string is wrapped with; a plain one has none.',
     { 'phosphor bronze': 'phosphor bronze', 'silvered copper': 'silvered copper', steel: 'steel' },
     'phosphor bronze',
+    { path: 'strings.list.*.core', isNot: 'plain' },
   ),
   setback: number({
     label: 'Setback',

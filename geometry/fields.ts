@@ -1,0 +1,165 @@
+import type { z } from 'zod/mini';
+import { type FieldWords, type Job, jobSchema, words } from './job.ts';
+import { formatQuantity, type QuantityKind, type ShowUnits } from './units.ts';
+
+/** One field of a job: its path and its words. In the path of a string's field `*` stands for the string's key. */
+export interface FieldInfo extends FieldWords {
+  readonly path: string;
+}
+
+export interface FieldGroup {
+  readonly id: string;
+  readonly title: string;
+  readonly fields: readonly FieldInfo[];
+}
+
+type Schema = z.core.$ZodType;
+
+/** The schemas of an object's keys; undefined for anything but an object. */
+export function shapeOf(schema: Schema | undefined): Readonly<Record<string, Schema>> | undefined {
+  const def = (schema as z.core.$ZodTypes | undefined)?._zod.def;
+  return def?.type === 'object' ? (def as z.core.$ZodObjectDef).shape : undefined;
+}
+
+/** The schema of a list's items; undefined for anything but a list. */
+export function itemOf(schema: Schema | undefined): Schema | undefined {
+  const def = (schema as z.core.$ZodTypes | undefined)?._zod.def;
+  return def?.type === 'array' ? (def as z.core.$ZodArrayDef).element : undefined;
+}
+
+/** The schema at a job's path, where a string's key or `*` stands for any of its kind; undefined if there is none. */
+export function schemaAt(path: string): Schema | undefined {
+  let at: Schema | undefined = jobSchema;
+  for (const key of path.split('.')) {
+    const shape = shapeOf(at);
+    at = shape === undefined ? itemOf(at) : Object.hasOwn(shape, key) ? shape[key] : undefined;
+  }
+  return at;
+}
+
+function* walk(schema: Schema, path: string): Generator<FieldInfo> {
+  const said = words.get(schema);
+  if (said !== undefined) yield { path, ...said };
+  const join = (key: string) => (path === '' ? key : `${path}.${key}`);
+  for (const [key, part] of Object.entries(shapeOf(schema) ?? {})) yield* walk(part, join(key));
+  const item = itemOf(schema);
+  if (item !== undefined) yield* walk(item, join('*'));
+}
+
+const allFields: readonly FieldInfo[] = [...walk(jobSchema, '')];
+
+/** The order of the bench. Each group claims fields by their path or by a beginning of it; the longest claim wins. */
+const order: readonly (readonly [id: string, title: string, claims: readonly string[]])[] = [
+  ['job', 'The job', ['name', 'date', 'hand', 'show']],
+  [
+    'measured',
+    'Measured on the guitar',
+    [
+      'guitar.scale',
+      'guitar.boardRadiusNut',
+      'guitar.boardRadiusEnd',
+      'guitar.frets',
+      'guitar.bodyJoint',
+      'guitar.nutSpread',
+      'strings.spread',
+      'strings.spacing',
+      'guitar.neckPlaneHeight',
+      'guitar.rise',
+      'guitar.topRadius',
+      'guitar.relief',
+      'guitar',
+    ],
+  ],
+  ['action', 'Wanted action', ['action']],
+  ['bridge', 'The bridge', ['bridge']],
+  ['slot', 'The slot', ['slot']],
+  ['pins', 'The pins', ['pins']],
+  ['strings', 'The strings', ['strings']],
+];
+
+/** The place of the longest claim to this path: the group's, then the claim's own. */
+function placeOf(path: string): { readonly group: number; readonly claim: number } | undefined {
+  let best: { group: number; claim: number } | undefined;
+  let longest = 0;
+  order.forEach(([, , claims], group) => {
+    claims.forEach((begin, claim) => {
+      if (begin.length > longest && (path === begin || path.startsWith(`${begin}.`))) {
+        best = { group, claim };
+        longest = begin.length;
+      }
+    });
+  });
+  return best;
+}
+
+/**
+ * Every field a person can set, in the order in which it is taken on the bench. Read from the schema: a new field shows up
+ * in the group that claims its path. A string's key is left out, as nobody types it.
+ */
+export const fieldGroups: readonly FieldGroup[] = order.map(([id, title], group) => ({
+  id,
+  title,
+  fields: allFields
+    .filter(({ path }) => path !== 'strings.list.*.id' && placeOf(path)?.group === group)
+    .sort((a, b) => (placeOf(a.path)?.claim ?? 0) - (placeOf(b.path)?.claim ?? 0)),
+}));
+
+/** The field at a path, such as `bridge.thickness` or `strings.list.E2.gauge`; undefined where no field is. */
+export function fieldAt(path: string): FieldInfo | undefined {
+  const schema = schemaAt(path);
+  const said = schema && words.get(schema);
+  return said && { path, ...said };
+}
+
+/** The fields of the string with this key, their paths made out. */
+export const stringFields = (id: string): readonly FieldInfo[] =>
+  allFields
+    .filter(({ path }) => path.startsWith('strings.list.*.') && path !== 'strings.list.*.id')
+    .map((field) => ({ ...field, path: field.path.replace('*', id) }));
+
+type Bag = Readonly<Record<string, unknown>>;
+const isBag = (value: unknown): value is Bag => typeof value === 'object' && value !== null && !Array.isArray(value);
+const hasId = (item: unknown, id: string): boolean => isBag(item) && item.id === id;
+
+/** The value at a job's path; undefined where there is none. An item of a list is found by its `id`. */
+export function getAt(job: Job, path: string): unknown {
+  return path.split('.').reduce<unknown>((at, key) => {
+    if (Array.isArray(at)) return at.find((item) => hasId(item, key));
+    return isBag(at) && Object.hasOwn(at, key) ? at[key] : undefined;
+  }, job);
+}
+
+function withValue(at: unknown, keys: readonly string[], value: unknown, path: string): unknown {
+  const [key, ...rest] = keys;
+  if (key === undefined) return value;
+  if (Array.isArray(at)) {
+    if (!at.some((item) => hasId(item, key)))
+      throw new RangeError(`${path}: the list has no item with the key ${key}.`);
+    return at.map((item) => (hasId(item, key) ? withValue(item, rest, value, path) : item));
+  }
+  if (!isBag(at) || key === '__proto__') throw new RangeError(`${path} is no place in a job.`);
+  return { ...at, [key]: withValue(Object.hasOwn(at, key) ? at[key] : undefined, rest, value, path) };
+}
+
+/**
+ * A job with the value at the path put in; all else is shared with the job given, which stays as it was. An item of a list is found by
+ * its `id`. The value is not checked here (see `checkField`). Throws a RangeError if the path leads nowhere.
+ */
+export const setAt = (job: Job, path: string, value: unknown): Job =>
+  withValue(job, path.split('.'), value, path) as Job;
+
+/** Whether the field counts in this job: the depth at a belly bridge's tips does not on a rectangular one. */
+export function applies(field: FieldInfo, job: Job): boolean {
+  const { only, path } = field;
+  if (only === undefined) return true;
+  const value = getAt(job, only.path.replace('*', path.split('.')[2] ?? ''));
+  return 'is' in only ? value === only.is : value !== only.isNot;
+}
+
+/** The usual range [practice] in the units shown, such as `8.0 to 12.0 mm`; undefined where no range is usual. */
+export function usualText(field: FieldInfo, show: ShowUnits): string | undefined {
+  if (field.usual === undefined || field.kind === 'word' || field.kind === 'text') return undefined;
+  const kind: QuantityKind = field.kind;
+  const [from, to] = field.usual;
+  return `${formatQuantity(from, kind, show)} to ${formatQuantity(to, kind, show, { unit: true })}`;
+}
