@@ -39,8 +39,8 @@ export interface PathMark extends MarkBase {
   readonly line: LineType;
   readonly purpose: Purpose;
   readonly matter?: Matter;
-  /** A cut face, hatched after ISO 128-3; the holes are left out of the hatching. */
-  readonly hatch?: { readonly holes: readonly Path[] };
+  /** A cut face, hatched after ISO 128-3; the holes are left out. Faces that touch are hatched at different angles (degrees, 45 if not given). */
+  readonly hatch?: { readonly holes: readonly Path[]; readonly angle?: number };
 }
 
 /** Text at a point, moved by so many ems (of the laid-out text height) so that it clears what it names at any scale. */

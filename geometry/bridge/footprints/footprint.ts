@@ -1,0 +1,14 @@
+import type { Job } from '../../job.ts';
+import type { Problem } from '../../problem.ts';
+import type { Path } from '../../shape/types.ts';
+
+/**
+ * A style of footprint. Its outline is drawn from above in its own millimetres: x across (+ treble), y along from the front edge (0) to the
+ * tail, closed, turning from +x towards +y.
+ */
+export interface Footprint {
+  readonly style: Job['bridge']['footprint'];
+  /** What keeps these numbers from being drawn; empty when nothing does. */
+  readonly problems: (bridge: Job['bridge']) => readonly Problem[];
+  readonly outline: (bridge: Job['bridge']) => Path;
+}

@@ -1,0 +1,192 @@
+import { footprints } from './bridge/footprints/index.ts';
+import { footprintOutline } from './bridge/outline.ts';
+import { hollowRadius } from './bridge/profile.ts';
+import { slotOutline } from './bridge/slot.ts';
+import { deckHeight } from './bridge/surface.ts';
+import { boardRadius } from './instrument/board.ts';
+import { placesAcross, smallestGap } from './instrument/spacing.ts';
+import type { Job } from './job.ts';
+import type { Problem } from './problem.ts';
+import { crownEdgeOf } from './saddle/face.ts';
+import { circle } from './shape/arc.ts';
+import { pathIntersections } from './shape/intersect.ts';
+import { contains } from './shape/measure.ts';
+import { start } from './shape/path.ts';
+import type { Path } from './shape/types.ts';
+import type { Design } from './solve.ts';
+
+const mm = (value: number) => `${Number(value.toFixed(2))} mm`;
+
+type Found = Problem | undefined | false;
+
+const found = (...candidates: readonly Found[]): readonly Problem[] => candidates.filter((c): c is Problem => !!c);
+
+/** An arc can only span what it reaches: half the width must be less than its radius. */
+const tooTight = (path: string, what: string, radius: number | 'flat', width: number, ofWhat: string): Found =>
+  radius !== 'flat' &&
+  radius <= width / 2 && {
+    path,
+    value: radius,
+    says: `${what} of ${mm(radius)} cannot span ${mm(width)}, ${ofWhat}. It must be more than ${mm(width / 2)}.`,
+  };
+
+const touching = (path: string, where: string, spread: number, job: Job): Found => {
+  const gauges = job.strings.list.map((string) => string.gauge);
+  const gap = smallestGap(placesAcross(spread, gauges, job.strings.spacing), gauges);
+  return (
+    gap <= 0 && {
+      path,
+      value: spread,
+      says: `With a spread of ${mm(spread)} ${where}, neighbouring strings run into each other by ${mm(-gap)}. Make the spread at least ${mm(spread - gap * (gauges.length - 1))}.`,
+    }
+  );
+};
+
+/** What a readable job must satisfy before its numbers can be worked out; empty when it does. */
+export const unsolvable = (job: Job): readonly Problem[] => {
+  const { guitar, strings, bridge, slot } = job;
+  const { boardRadiusNut: nut, boardRadiusEnd: end } = guitar;
+  const widest = Math.max(guitar.nutSpread, strings.spread);
+  const farthest = guitar.scale + Math.max(...strings.list.map((string) => string.setback));
+  const atSaddle = nut === 'flat' || end === 'flat' ? 'flat' : boardRadius(guitar, farthest);
+  const pitches = strings.list.flatMap((string): readonly Problem[] =>
+    found(
+      string.core !== 'plain' &&
+        string.core >= string.gauge && {
+          path: `strings.list.${string.id}.core`,
+          value: string.core,
+          says: `The core of ${string.name}, ${mm(string.core)}, must be thinner than the string itself, ${mm(string.gauge)}. For a string without a wrap choose “plain”.`,
+        },
+    ),
+  );
+  return [
+    ...found(
+      (nut === 'flat') !== (end === 'flat') && {
+        path: nut === 'flat' ? 'guitar.boardRadiusNut' : 'guitar.boardRadiusEnd',
+        value: 'flat',
+        says: 'A board that is flat at one end and round at the other is no cone. Give a radius at both ends, or “flat” at both.',
+      },
+      guitar.bodyJoint >= guitar.frets && {
+        path: 'guitar.bodyJoint',
+        value: guitar.bodyJoint,
+        says: `The body joint is at fret ${guitar.bodyJoint}, but the board has ${guitar.frets} frets. Give a fret before the last one.`,
+      },
+      tooTight('guitar.boardRadiusNut', 'A board radius', nut, widest, 'the string spread'),
+      tooTight('guitar.boardRadiusEnd', 'A board radius', end, widest, 'the string spread'),
+      atSaddle !== 'flat' &&
+        atSaddle <= widest / 2 && {
+          path: 'guitar.boardRadiusEnd',
+          value: end,
+          says: `A board that tightens from ${mm(Number(nut))} to ${mm(Number(end))} would have a radius of ${mm(atSaddle)} at the saddle: too tight for a string spread of ${mm(widest)}. Check both radii.`,
+        },
+      tooTight(
+        'bridge.topRadius',
+        'A bridge top radius',
+        bridge.topRadius,
+        Math.max(bridge.deckWidth, strings.spread, slot.length, job.pins.spread),
+        'the deck',
+      ),
+      tooTight('guitar.topRadius', 'A dome radius', guitar.topRadius, bridge.length, 'the bridge’s length'),
+      strings.spread >= bridge.length && {
+        path: 'strings.spread',
+        value: strings.spread,
+        says: `The strings spread over ${mm(strings.spread)}, the bridge is only ${mm(bridge.length)} across. Make the bridge longer, or the spread less than ${mm(bridge.length)}.`,
+      },
+      strings.spread >= slot.length - slot.width && {
+        path: 'slot.length',
+        value: slot.length,
+        says: `A slot ${mm(slot.length)} long is too short for a string spread of ${mm(strings.spread)}. Make it longer than ${mm(strings.spread + slot.width)}.`,
+      },
+      touching('guitar.nutSpread', 'at the nut', guitar.nutSpread, job),
+      touching('strings.spread', 'at the saddle', strings.spread, job),
+      bridge.deckWidth > bridge.length && {
+        path: 'bridge.deckWidth',
+        value: bridge.deckWidth,
+        says: `The deck is ${mm(bridge.deckWidth)} wide, the bridge only ${mm(bridge.length)} across. Make the deck ${mm(bridge.length)} or narrower.`,
+      },
+      slot.length > bridge.deckWidth && {
+        path: 'slot.length',
+        value: slot.length,
+        says: `The slot is ${mm(slot.length)} long and would run out of the deck, ${mm(bridge.deckWidth)} wide, into the wings. Shorten the slot or widen the deck.`,
+      },
+    ),
+    ...pitches,
+    ...footprints[bridge.footprint].problems(bridge),
+  ];
+};
+
+/** Whether a closed path lies wholly inside another. */
+const inside = (inner: Path, outer: Path): boolean =>
+  contains(outer, start(inner)) && pathIntersections(inner, outer).length === 0;
+
+const wingProblem = (job: Job, design: Design): Found => {
+  const { bridge } = job;
+  const { shoulderBass, shoulderTreble, tipTop } = design.profile;
+  const wing = (bridge.length - bridge.deckWidth) / 2;
+  const fall = Math.min(shoulderBass, shoulderTreble) - tipTop;
+  if (wing === 0) return undefined;
+  if (fall <= 0)
+    return {
+      path: 'bridge.tipThickness',
+      value: bridge.tipThickness,
+      says: `Tips ${mm(bridge.tipThickness)} thick do not lie below the deck’s shoulder: the wings would have to rise. Make the tips thinner than ${mm(bridge.tipThickness + fall)}, or the bridge thicker.`,
+    };
+  const most = Math.max(shoulderBass, shoulderTreble) - tipTop;
+  return (
+    bridge.wing === 'hollow' &&
+    hollowRadius(wing, most) < most && {
+      path: 'bridge.deckWidth',
+      value: bridge.deckWidth,
+      says: `A hollow wing ${mm(wing)} wide cannot fall by ${mm(most)}. Make the deck ${mm(bridge.length - 2 * most)} wide or narrower, or choose straight wings.`,
+    }
+  );
+};
+
+/** What the worked-out numbers must satisfy before anything can be drawn; empty when they do. */
+export const unbuildable = (job: Job, design: Design): readonly Problem[] => {
+  const { bridge, slot, pins } = job;
+  const outline = footprintOutline(job, design);
+  const slotEnd = Math.min(deckHeight(job, -slot.length / 2), deckHeight(job, slot.length / 2)) - design.slotFloor;
+  const lost = design.strings.find((string) => !inside(circle(string.pin, pins.hole / 2), outline));
+  const early = design.strings.find((string) => string.leaves.x <= string.breakX);
+  const behind = early && early.breakX - early.leaves.x;
+  const low = design.strings.find((string) => string.heightAboveFretPlane <= string.deck);
+  return found(
+    !inside(slotOutline(slot, design.saddleLine), outline) && {
+      path: 'bridge.frontToSaddle',
+      value: bridge.frontToSaddle,
+      says: `The slot, ${mm(slot.length)} by ${mm(slot.width)} and ${mm(bridge.frontToSaddle)} behind the front edge, does not lie inside the footprint. Move it, shorten it, or make the bridge larger.`,
+    },
+    lost && {
+      path: 'pins.fromSaddle',
+      value: pins.fromSaddle,
+      says: `The pin hole of ${lost.name} (${mm(pins.hole)} wide, ${mm(pins.fromSaddle)} behind the saddle line) does not lie inside the footprint. Move the pins, or make the bridge deeper there.`,
+    },
+    early && {
+      path: 'pins.fromSaddle',
+      value: pins.fromSaddle,
+      says: `The string ${early.name} would reach its pin hole ${mm(behind ?? 0)} before its break point on the saddle. Move the pins back by more than that.`,
+    },
+    design.woodUnderSlot <= 0 && {
+      path: 'slot.depth',
+      value: slot.depth,
+      says: `A slot ${mm(slot.depth)} deep cuts through the bridge, ${mm(bridge.thickness)} thick. Make it shallower than ${mm(bridge.thickness)}.`,
+    },
+    slotEnd <= 0 && {
+      path: 'slot.depth',
+      value: slot.depth,
+      says: `A slot ${mm(slot.depth)} deep at the centre comes out of the arched deck before its ends. Make it deeper by more than ${mm(-slotEnd)}, or shorter.`,
+    },
+    low && {
+      path: 'bridge.thickness',
+      value: bridge.thickness,
+      says: `The string ${low.name} would lie ${mm(low.deck - low.heightAboveFretPlane)} inside the bridge: no saddle stands above it. Make the bridge thinner by more than that, or the action higher.`,
+    },
+    wingProblem(job, design),
+    crownEdgeOf(job, design, 'along') === undefined && {
+      path: 'slot.length',
+      value: slot.length,
+      says: `The crown’s radius, ${design.crown.radius === 'flat' ? 'flat' : mm(design.crown.radius)}, does not reach the ends of a saddle ${mm(slot.length)} long. Shorten the slot, or check the board radius.`,
+    },
+  );
+};

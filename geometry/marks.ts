@@ -1,0 +1,145 @@
+import type { DimensionMark, Drawing, Label, Mark, NoteMark, PathMark, Quantity } from './drawing.ts';
+import { polyline } from './shape/path.ts';
+import { mirrorX, translate } from './shape/transform.ts';
+import type { Path, Point } from './shape/types.ts';
+
+/** A length, mm, that a label shows in the reader's unit. */
+export const length = (value: number): Quantity => ({ value, kind: 'length' });
+export const radius = (value: number | 'flat'): Quantity => ({ value, kind: 'radius' });
+export const angle = (value: number): Quantity => ({ value, kind: 'angle' });
+
+type Given<M, K extends keyof M> = Omit<M, 'kind' | 'id' | K>;
+
+export const stroke = (id: string, path: Path, rest: Given<PathMark, 'path'>): PathMark => ({
+  kind: 'path',
+  id,
+  path,
+  ...rest,
+});
+
+/** A straight stroke that is only shown. */
+export const showLine = (id: string, from: Point, to: Point, line: PathMark['line'] = 'thin'): PathMark =>
+  stroke(id, polyline([from, to], false), { line, purpose: 'show' });
+
+export const note = (
+  id: string,
+  at: Point,
+  label: Label,
+  rest: Omit<Given<NoteMark, 'at' | 'label'>, 'anchor'> & { anchor?: NoteMark['anchor'] } = {},
+): NoteMark => ({
+  kind: 'note',
+  id,
+  at,
+  label,
+  ...rest,
+  anchor: rest.anchor ?? 'middle',
+});
+
+/** A dimension across the page; its line stands `ems` below (or above, if negative) the page height `base`. */
+export const across = (
+  id: string,
+  from: Point,
+  to: Point,
+  base: number,
+  ems: number,
+  jobPath?: string,
+  label?: Label,
+): DimensionMark => ({
+  kind: 'dimension',
+  id,
+  from,
+  to,
+  along: 'x',
+  at: { base, ems },
+  label: label ?? [length(Math.abs(to.x - from.x))],
+  ...(jobPath === undefined ? {} : { jobPath }),
+});
+
+/** A dimension up the page; its line stands `ems` to the right (or left, if negative) of the page's `base`. */
+export const upright = (
+  id: string,
+  from: Point,
+  to: Point,
+  base: number,
+  ems: number,
+  jobPath?: string,
+  label?: Label,
+): DimensionMark => ({
+  kind: 'dimension',
+  id,
+  from,
+  to,
+  along: 'y',
+  at: { base, ems },
+  label: label ?? [length(Math.abs(to.y - from.y))],
+  ...(jobPath === undefined ? {} : { jobPath }),
+});
+
+const flip = (p: Point): Point => ({ x: -p.x, y: p.y });
+const swapped = { start: 'end', middle: 'middle', end: 'start' } as const;
+
+const mirror = (mark: Mark): Mark => {
+  switch (mark.kind) {
+    case 'path':
+      return {
+        ...mark,
+        path: mirrorX(mark.path),
+        ...(mark.hatch ? { hatch: { ...mark.hatch, holes: mark.hatch.holes.map(mirrorX) } } : {}),
+      };
+    case 'note':
+      return {
+        ...mark,
+        at: flip(mark.at),
+        anchor: swapped[mark.anchor],
+        ...(mark.shift ? { shift: { dx: -mark.shift.dx, dy: mark.shift.dy } } : {}),
+      };
+    case 'dimension':
+      return {
+        ...mark,
+        from: flip(mark.from),
+        to: flip(mark.to),
+        at: mark.along === 'y' ? { base: -mark.at.base, ems: -mark.at.ems } : mark.at,
+      };
+  }
+};
+
+/** The same marks seen the other way round, left for right about x = 0; the words stay readable. */
+export const mirrored = (marks: readonly Mark[]): readonly Mark[] => marks.map(mirror);
+
+const shift = (p: Point, dx: number, dy: number): Point => ({ x: p.x + dx, y: p.y + dy });
+
+/** The same marks moved, mm, their ids put under `prefix`. */
+export const moved = (marks: readonly Mark[], dx: number, dy: number, prefix = ''): readonly Mark[] =>
+  marks.map((mark): Mark => {
+    const id = `${prefix}${mark.id}`;
+    switch (mark.kind) {
+      case 'path':
+        return {
+          ...mark,
+          id,
+          path: translate(mark.path, dx, dy),
+          ...(mark.hatch
+            ? { hatch: { ...mark.hatch, holes: mark.hatch.holes.map((hole) => translate(hole, dx, dy)) } }
+            : {}),
+        };
+      case 'note':
+        return {
+          ...mark,
+          id,
+          at: shift(mark.at, dx, dy),
+          ...(mark.stagger ? { stagger: `${prefix}${mark.stagger}` } : {}),
+        };
+      case 'dimension':
+        return {
+          ...mark,
+          id,
+          from: shift(mark.from, dx, dy),
+          to: shift(mark.to, dx, dy),
+          at: { ...mark.at, base: mark.at.base + (mark.along === 'x' ? dy : dx) },
+        };
+    }
+  });
+
+/** A drawing seen from above or from the tail, mirrored for a left-handed guitar. */
+export const forHand = (drawing: Drawing, hand: 'right' | 'left'): Drawing =>
+  hand === 'left' ? { ...drawing, marks: mirrored(drawing.marks) } : drawing;

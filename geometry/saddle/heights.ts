@@ -1,0 +1,39 @@
+import { crownAt } from '../instrument/board.ts';
+import { fretAt } from '../instrument/frets.ts';
+import type { Job } from '../job.ts';
+
+/** One string's line in the fret plane's frame, mm: across at the nut and at its break point, and its height there. */
+export interface StringLine {
+  readonly acrossAtNut: number;
+  readonly acrossAtSaddle: number;
+  /** Distance of the break point from the nut: `L + setback`. */
+  readonly breakX: number;
+  /** Rise per mm on the way to the saddle. */
+  readonly slope: number;
+  /** Height of the string's underside at its break point: the saddle's height there. */
+  readonly heightAboveFretPlane: number;
+}
+
+/** Action at fret 12 and clearance at fret 1 of string k of n, mm: they run linearly from bass to treble in string number. */
+export const wantedAt = (job: Job, k: number, n: number): { action: number; firstFret: number } => {
+  const { bass, treble, firstFretBass, firstFretTreble } = job.action;
+  const part = k / (n - 1);
+  return { action: bass + (treble - bass) * part, firstFret: firstFretBass + (firstFretTreble - firstFretBass) * part };
+};
+
+/**
+ * The line of string k: across, straight from its place at the nut to its place at the break point; upwards, through
+ * (x_1, crown + first-fret clearance) and (x_12, crown + action), carried on to the break point.
+ */
+export const stringLine = (job: Job, k: number, acrossAtNut: number, acrossAtSaddle: number): StringLine => {
+  const { guitar, strings } = job;
+  const breakX = guitar.scale + (strings.list[k]?.setback ?? 0);
+  const across = (x: number) => acrossAtNut + ((acrossAtSaddle - acrossAtNut) * x) / breakX;
+  const wanted = wantedAt(job, k, strings.list.length);
+  const x1 = fretAt(guitar.scale, 1);
+  const x12 = fretAt(guitar.scale, 12);
+  const z1 = crownAt(guitar, x1, across(x1)) + wanted.firstFret;
+  const z12 = crownAt(guitar, x12, across(x12)) + wanted.action;
+  const slope = (z12 - z1) / (x12 - x1);
+  return { acrossAtNut, acrossAtSaddle, breakX, slope, heightAboveFretPlane: z1 + slope * (breakX - x1) };
+};

@@ -1,0 +1,113 @@
+import { footprintOutline } from '../bridge/outline.ts';
+import { saddleLineAt, slotOutline } from '../bridge/slot.ts';
+import type { Drawing, Mark } from '../drawing.ts';
+import type { Job } from '../job.ts';
+import { across, forHand, length, note, showLine, stroke, upright } from '../marks.ts';
+import { circle } from '../shape/arc.ts';
+import { pathIntersections } from '../shape/intersect.ts';
+import { bounds } from '../shape/measure.ts';
+import { polyline } from '../shape/path.ts';
+import type { Path, Point } from '../shape/types.ts';
+import type { Design } from '../solve.ts';
+
+/** How far the strings are drawn in front of the bridge, mm. */
+const BEFORE = 16;
+
+/** The deck's two shoulders, where they run between the front and the rear edge, mm. */
+export const shoulderEdges = (job: Job, outline: Path): readonly (readonly [Point, Point])[] => {
+  const { deckWidth, length: whole } = job.bridge;
+  if (deckWidth >= whole) return [];
+  const { minY, maxY } = bounds(outline);
+  return [-deckWidth / 2, deckWidth / 2].flatMap((x) => {
+    const ray = polyline(
+      [
+        { x, y: minY - 1 },
+        { x, y: maxY + 1 },
+      ],
+      false,
+    );
+    const hits = [...pathIntersections(ray, outline)].sort((a, b) => a.y - b.y);
+    const [first] = hits;
+    const last = hits.at(-1);
+    return first && last && last !== first ? [[first, last] as const] : [];
+  });
+};
+
+/** The bridge from above: x across (+ treble, to the right; mirrored for the left hand), y the distance from the nut, mm. */
+export const above = (job: Job, design: Design): Drawing => {
+  const { bridge, slot, pins } = job;
+  const outline = footprintOutline(job, design);
+  const half = bridge.length / 2;
+  const { bridgeFront: front, bridgeRear: rear, saddleLine } = design;
+  const top = front - BEFORE;
+  const bassPin = design.strings[0]?.pin ?? { x: 0, y: rear };
+  const treblePin = design.strings.at(-1)?.pin ?? bassPin;
+  const pinRow = (bassPin.y + treblePin.y) / 2;
+
+  const marks: Mark[] = [
+    stroke('bridge.outline', outline, { line: 'outline', purpose: 'cut', matter: 'wood', jobPath: 'bridge.footprint' }),
+    ...shoulderEdges(job, outline).map(([a, b], k) => ({
+      ...showLine(`bridge.shoulder.${k === 0 ? 'bass' : 'treble'}`, a, b),
+      jobPath: 'bridge.deckWidth',
+    })),
+    stroke('slot', slotOutline(slot, saddleLine), {
+      line: 'outline',
+      purpose: 'cut',
+      matter: 'bone',
+      jobPath: 'slot.length',
+    }),
+    ...design.strings.map((s) =>
+      stroke(`pin.${s.id}`, circle(s.pin, pins.hole / 2), {
+        line: 'outline',
+        purpose: 'drill',
+        matter: 'hole',
+        jobPath: 'pins.hole',
+      }),
+    ),
+    ...design.strings.map((s) => {
+      const slope = (s.acrossAtSaddle - s.acrossAtNut) / s.breakX;
+      return stroke(
+        `string.${s.id}`,
+        polyline([{ x: s.acrossAtNut + slope * top, y: top }, { x: s.acrossAtSaddle, y: s.breakX }, s.pin], false),
+        { line: 'thin', purpose: 'show', jobPath: `strings.list.${s.id}.setback` },
+      );
+    }),
+    showLine('centre', { x: 0, y: top - 4 }, { x: 0, y: rear + 6 }, 'centre'),
+    ...design.strings.map((s) =>
+      note(
+        `string.${s.id}.name`,
+        { x: s.acrossAtNut + ((s.acrossAtSaddle - s.acrossAtNut) * top) / s.breakX, y: top },
+        [s.name],
+        {
+          shift: { dx: 0, dy: -0.5 },
+          stagger: 'names',
+        },
+      ),
+    ),
+    across('bridge.length', { x: -half, y: front }, { x: half, y: front }, top, -3.4, 'bridge.length'),
+    upright('bridge.depth', { x: half, y: front }, { x: 0, y: rear }, half, 2.4, 'bridge.depth'),
+    upright(
+      'bridge.frontToSaddle',
+      { x: -half, y: front },
+      { x: 0, y: saddleLineAt(saddleLine, 0) },
+      -half,
+      -2.4,
+      'bridge.frontToSaddle',
+    ),
+    upright(
+      'pins.fromSaddle',
+      { x: 0, y: saddleLineAt(saddleLine, 0) },
+      { x: 0, y: pinRow },
+      -half,
+      -2.4,
+      'pins.fromSaddle',
+    ),
+    across('pins.spread', bassPin, treblePin, rear, 2.2, 'pins.spread'),
+    note('title', { x: -half, y: top }, ['From above'], { anchor: 'start', bold: true, shift: { dx: 0, dy: -4.6 } }),
+    note('fromNut', { x: half, y: top }, ['saddle line ', length(saddleLine.x), ' from the nut'], {
+      anchor: 'end',
+      shift: { dx: 0, dy: -4.6 },
+    }),
+  ];
+  return forHand({ id: 'above', title: 'From above', marks }, job.hand);
+};

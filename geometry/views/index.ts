@@ -1,0 +1,34 @@
+import type { Drawing, Label } from '../drawing.ts';
+import type { Job } from '../job.ts';
+import { boundsOfPrimitives, layOut } from '../layout.ts';
+import { moved } from '../marks.ts';
+import type { Design } from '../solve.ts';
+import { above } from './above.ts';
+import { middle } from './middle.ts';
+import { tail } from './tail.ts';
+
+/** Every view, in the order in which they are shown one by one. A new one is a file beside this one and a line here; `threeViews` places three of them. */
+export const views = { above, tail, middle } as const;
+
+/**
+ * The three views on one sheet, in third-angle arrangement (ISO 5456-2): from above; below it the view from the tail, on the same axis across; to the right of that the section, on the same
+ * heights. `em` is the text height in mm that the views will be laid out with, `say` the reader's units: both decide how much room the dimensions take.
+ */
+export const threeViews = (job: Job, design: Design, em: number, say: (label: Label) => string): Drawing => {
+  const from = { above: above(job, design), tail: tail(job, design), middle: middle(job, design) };
+  const room = (drawing: Drawing) => boundsOfPrimitives(layOut(drawing.marks, { em, say }));
+  const aboveRoom = room(from.above);
+  const tailRoom = room(from.tail);
+  const middleRoom = room(from.middle);
+  const down = aboveRoom.maxY - tailRoom.minY + 2 * em;
+  const right = Math.max(aboveRoom.maxX, tailRoom.maxX) - middleRoom.minX + 3 * em;
+  return {
+    id: 'drawing',
+    title: 'Three views',
+    marks: [
+      ...moved(from.above.marks, 0, 0, 'above.'),
+      ...moved(from.tail.marks, 0, down, 'tail.'),
+      ...moved(from.middle.marks, right, down, 'middle.'),
+    ],
+  };
+};

@@ -1,0 +1,130 @@
+import { endProfile } from '../bridge/profile.ts';
+import { undersideHeight } from '../bridge/surface.ts';
+import type { Drawing, Mark } from '../drawing.ts';
+import { boardRadius } from '../instrument/board.ts';
+import type { Job } from '../job.ts';
+import { across, forHand, length, note, radius, showLine, stroke, upright } from '../marks.ts';
+import { saddleOutline } from '../saddle/face.ts';
+import { circle } from '../shape/arc.ts';
+import { pen, polyline } from '../shape/path.ts';
+import { drop } from '../shape/sagitta.ts';
+import type { Path } from '../shape/types.ts';
+import type { Design } from '../solve.ts';
+
+/** How far the top is drawn beyond the bridge, mm. */
+const BEYOND = 8;
+
+/** An arc of a radius (or a straight line, for `flat`) over ±half, its middle at height z; y DOWN. */
+const archedLine = (r: number | 'flat', z: number, half: number): Path => {
+  const y = -z + drop(r, half);
+  const from = { x: -half, y };
+  const to = { x: half, y };
+  return r === 'flat' ? polyline([from, to], false) : pen(from).arc(to, r, 1).path();
+};
+
+/** A section at the saddle line, seen from the tail: x across (+ treble, to the right; mirrored for the left hand), y DOWN from the fret plane, mm. */
+export const tail = (job: Job, design: Design): Drawing => {
+  const { bridge, guitar } = job;
+  const half = bridge.length / 2;
+  const shoulder = bridge.deckWidth / 2;
+  const { profile, strings } = design;
+  const saddle = saddleOutline(job, design, 'across');
+  const board = boardRadius(guitar, design.saddleLine.x);
+  const reach = Math.min(job.strings.spread / 2 + 9, board === 'flat' ? Number.POSITIVE_INFINITY : board * 0.95);
+  const bottom = -undersideHeight(job, half);
+  const highest = Math.max(...strings.map((s) => s.heightAboveFretPlane + s.gauge));
+
+  const marks: Mark[] = [
+    stroke('bridge.profile', endProfile(job), {
+      line: 'outline',
+      purpose: 'show',
+      matter: 'wood',
+      hatch: { holes: [saddle] },
+      jobPath: 'bridge.topRadius',
+    }),
+    stroke('top', archedLine(guitar.topRadius, design.topHeight, half + BEYOND), {
+      line: 'outline',
+      purpose: 'show',
+      jobPath: 'guitar.topRadius',
+    }),
+    stroke('saddle', saddle, { line: 'outline', purpose: 'show', matter: 'bone', jobPath: 'slot.depth' }),
+    stroke('board', archedLine(board, 0, reach), {
+      line: 'phantom',
+      purpose: 'show',
+      jobPath: 'guitar.boardRadiusEnd',
+    }),
+    showLine('centre', { x: 0, y: -highest - 3 }, { x: 0, y: -design.topHeight + 4 }, 'centre'),
+    ...strings.map((s) => ({
+      ...showLine(
+        `gap.${s.id}`,
+        { x: s.acrossAtSaddle, y: -s.heightAboveFretPlane },
+        { x: s.acrossAtSaddle, y: -s.deck },
+      ),
+      jobPath: `strings.list.${s.id}.setback`,
+    })),
+    ...strings.map((s) =>
+      stroke(`string.${s.id}`, circle({ x: s.acrossAtSaddle, y: -s.heightAboveFretPlane - s.gauge / 2 }, s.gauge / 2), {
+        line: 'thin',
+        purpose: 'show',
+        matter: 'ink',
+      }),
+    ),
+    ...strings.map((s) =>
+      note(`gap.${s.id}.value`, { x: s.acrossAtSaddle, y: -s.heightAboveFretPlane - s.gauge }, [length(s.exposure)], {
+        bold: true,
+        shift: { dx: 0, dy: -0.6 },
+        stagger: 'gaps',
+      }),
+    ),
+    upright(
+      'bridge.tipThickness',
+      { x: -half, y: -profile.tipTop },
+      { x: -half, y: -profile.tipUnderside },
+      -half,
+      -2.4,
+      'bridge.tipThickness',
+    ),
+    across(
+      'strings.spread',
+      { x: -job.strings.spread / 2, y: -(strings[0]?.heightAboveFretPlane ?? 0) },
+      { x: job.strings.spread / 2, y: -(strings.at(-1)?.heightAboveFretPlane ?? 0) },
+      bottom,
+      2.4,
+      'strings.spread',
+    ),
+    across(
+      'bridge.deckWidth',
+      { x: -shoulder, y: -profile.shoulderBass },
+      { x: shoulder, y: -profile.shoulderTreble },
+      bottom,
+      4.4,
+      'bridge.deckWidth',
+    ),
+    note('bridge.topRadius', { x: -shoulder, y: -profile.shoulderBass }, ['bridge top ', radius(bridge.topRadius)], {
+      anchor: 'end',
+      shift: { dx: -0.6, dy: -0.5 },
+      jobPath: 'bridge.topRadius',
+    }),
+    note('board.radius', { x: reach, y: drop(board, reach) }, ['board ', radius(board), ', carried on'], {
+      anchor: 'start',
+      shift: { dx: 0.6, dy: 0 },
+      jobPath: 'guitar.boardRadiusEnd',
+    }),
+    note('crown.radius', { x: -shoulder, y: -highest }, ['crown ', radius(design.crown.radius)], {
+      anchor: 'end',
+      shift: { dx: -0.6, dy: -0.5 },
+    }),
+    note('title', { x: -half, y: -highest }, ['From the tail, cut at the saddle line'], {
+      anchor: 'start',
+      bold: true,
+      shift: { dx: 0, dy: -3.6 },
+    }),
+    note('gaps', { x: half, y: -highest }, ['gap between crown and bridge at each string'], {
+      anchor: 'end',
+      shift: { dx: 0, dy: -3.6 },
+    }),
+    note('bass', { x: -half, y: bottom }, ['bass'], { anchor: 'start', shift: { dx: 0, dy: 1.6 } }),
+    note('treble', { x: half, y: bottom }, ['treble'], { anchor: 'end', shift: { dx: 0, dy: 1.6 } }),
+  ];
+  return forHand({ id: 'tail', title: 'From the tail', marks }, job.hand);
+};

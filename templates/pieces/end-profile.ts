@@ -1,0 +1,51 @@
+import { endProfile } from '../../geometry/bridge/profile.ts';
+import type { Mark } from '../../geometry/drawing.ts';
+import { across, forHand, length, note, radius, showLine, stroke, upright } from '../../geometry/marks.ts';
+import { halfSaddle } from '../../geometry/saddle/face.ts';
+import type { Piece } from './piece.ts';
+
+/** The bridge's section across, to hold against the blank's rear end: deck arc, wings, tips, and the underside on the dome. */
+export const endProfilePiece: Piece = {
+  id: 'end-profile',
+  title: 'End profile',
+  faceUp: 'seen from the tail',
+  draw: (job, design) => {
+    const { bridge, guitar, slot } = job;
+    const half = bridge.length / 2;
+    const shoulder = bridge.deckWidth / 2;
+    const { profile, deckCentre, topHeight, slotFloor } = design;
+    const top = -Math.max(deckCentre, profile.shoulderBass, profile.shoulderTreble);
+    const bottom = -profile.tipUnderside;
+    const floor = halfSaddle(job, design, 'across');
+    const marks: Mark[] = [
+      stroke('outline', endProfile(job), { line: 'outline', purpose: 'cut' }),
+      showLine('slotFloor', { x: -floor, y: -slotFloor }, { x: floor, y: -slotFloor }, 'hidden'),
+      showLine('centre', { x: 0, y: top - 6 }, { x: 0, y: bottom + 4 }, 'centre'),
+      upright('tip', { x: -half, y: -profile.tipTop }, { x: -half, y: -profile.tipUnderside }, -half, -2.4),
+      upright('thickness', { x: 0, y: -deckCentre }, { x: 0, y: -topHeight }, half, 2.4),
+      across(
+        'deck',
+        { x: -shoulder, y: -profile.shoulderBass },
+        { x: shoulder, y: -profile.shoulderTreble },
+        bottom,
+        3,
+      ),
+      across('length', { x: -half, y: bottom }, { x: half, y: bottom }, bottom, 5.2),
+      note('radius', { x: 0, y: top }, ['top ', radius(bridge.topRadius)], {
+        anchor: 'start',
+        shift: { dx: 0.8, dy: -0.8 },
+      }),
+      note('dome', { x: half, y: bottom }, ['underside to the dome, ', radius(guitar.topRadius)], {
+        anchor: 'end',
+        shift: { dx: 0, dy: 1.6 },
+      }),
+      note('floor', { x: -floor, y: top }, ['slot floor ', length(slot.depth), ' below the centre'], {
+        anchor: 'start',
+        shift: { dx: 0, dy: -0.8 },
+      }),
+      note('bass', { x: -half, y: top }, ['bass'], { anchor: 'start', bold: true, shift: { dx: 0, dy: -0.8 } }),
+      note('treble', { x: half, y: top }, ['treble'], { anchor: 'end', bold: true, shift: { dx: 0, dy: -0.8 } }),
+    ];
+    return forHand({ id: 'end-profile', title: 'End profile', marks }, job.hand);
+  },
+};

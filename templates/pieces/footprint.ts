@@ -1,0 +1,79 @@
+import { footprintOutline } from '../../geometry/bridge/outline.ts';
+import { saddleLineAt, slotOutline } from '../../geometry/bridge/slot.ts';
+import type { Mark } from '../../geometry/drawing.ts';
+import { across, forHand, length, note, showLine, stroke, upright } from '../../geometry/marks.ts';
+import { circle } from '../../geometry/shape/arc.ts';
+import { shoulderEdges } from '../../geometry/views/above.ts';
+import type { Piece } from './piece.ts';
+
+/** Half the length of the cross that marks a drill centre, mm. */
+const CROSS = 3.5;
+
+/** The outline to trace, with the slot to rout, the pin holes to drill and the lines that place it on the guitar. */
+export const footprint: Piece = {
+  id: 'footprint',
+  title: 'Footprint, slot and pins',
+  faceUp: 'bridge top up',
+  draw: (job, design) => {
+    const { bridge, slot, pins } = job;
+    const { bridgeFront: front, bridgeRear: rear, saddleLine, strings, fret12 } = design;
+    const outline = footprintOutline(job, design);
+    const half = bridge.length / 2;
+    const bass = strings[0];
+    const treble = strings.at(-1);
+    if (bass === undefined || treble === undefined) throw new RangeError('A footprint needs strings to be placed by.');
+    const fromFret12 = (x: number) => [length(x - fret12), ' from fret 12'] as const;
+    const marks: Mark[] = [
+      stroke('outline', outline, { line: 'outline', purpose: 'cut' }),
+      stroke('slot', slotOutline(slot, saddleLine), { line: 'outline', purpose: 'cut' }),
+      ...shoulderEdges(job, outline).map(([a, b], k) => showLine(`shoulder.${k}`, a, b)),
+      ...strings.flatMap((s): Mark[] => [
+        stroke(`pin.${s.id}`, circle(s.pin, pins.hole / 2), { line: 'outline', purpose: 'drill' }),
+        showLine(`pin.${s.id}.across`, { x: s.pin.x - CROSS, y: s.pin.y }, { x: s.pin.x + CROSS, y: s.pin.y }),
+        showLine(`pin.${s.id}.along`, { x: s.pin.x, y: s.pin.y - CROSS }, { x: s.pin.x, y: s.pin.y + CROSS }),
+        showLine(
+          `string.${s.id}`,
+          { x: s.acrossAtNut + ((s.acrossAtSaddle - s.acrossAtNut) * (front - 8)) / s.breakX, y: front - 8 },
+          { x: s.acrossAtSaddle, y: s.breakX },
+        ),
+        note(
+          `string.${s.id}.name`,
+          { x: s.acrossAtNut + ((s.acrossAtSaddle - s.acrossAtNut) * (front - 8)) / s.breakX, y: front - 8 },
+          [s.name],
+          { shift: { dx: 0, dy: -0.4 }, stagger: 'names' },
+        ),
+      ]),
+      showLine('centre', { x: 0, y: front - 14 }, { x: 0, y: rear + 8 }, 'centre'),
+      showLine(
+        'saddleLine',
+        { x: -half - 6, y: saddleLineAt(saddleLine, -half - 6) },
+        { x: half + 6, y: saddleLineAt(saddleLine, half + 6) },
+        'centre',
+      ),
+      note('saddleLine.bass', { x: -half - 6, y: saddleLineAt(saddleLine, -half - 6) }, ['saddle line'], {
+        anchor: 'start',
+        shift: { dx: 0, dy: -0.4 },
+      }),
+      note('fromFret12.bass', { x: -half, y: front }, [bass.name, ' breaks ', ...fromFret12(bass.breakX)], {
+        anchor: 'start',
+        shift: { dx: 0, dy: -0.6 },
+      }),
+      note('fromFret12.treble', { x: half, y: front }, [treble.name, ' breaks ', ...fromFret12(treble.breakX)], {
+        anchor: 'end',
+        shift: { dx: 0, dy: -0.6 },
+      }),
+      note('bass', { x: -half, y: front }, ['bass'], { anchor: 'start', bold: true, shift: { dx: 0.8, dy: 1.4 } }),
+      note('treble', { x: half, y: front }, ['treble'], { anchor: 'end', bold: true, shift: { dx: -0.8, dy: 1.4 } }),
+      note('towardsNut', { x: 0, y: front - 14 }, ['towards the nut ↑'], {
+        anchor: 'start',
+        shift: { dx: 0.8, dy: -0.2 },
+      }),
+      across('length', { x: -half, y: front }, { x: half, y: front }, front - 14, -2.6),
+      upright('depth', { x: half, y: front }, { x: 0, y: rear }, half, 4.2),
+      upright('frontToSaddle', { x: -half, y: front }, { x: 0, y: saddleLine.x }, -half, -3.6),
+      upright('saddleToPins', { x: 0, y: saddleLine.x }, { x: 0, y: (bass.pin.y + treble.pin.y) / 2 }, -half, -3.6),
+      across('pinSpread', bass.pin, treble.pin, rear, 3),
+    ];
+    return forHand({ id: 'footprint', title: 'Footprint, slot and pins', marks }, job.hand);
+  },
+};

@@ -1,0 +1,13 @@
+import type { Drawing } from '../../geometry/drawing.ts';
+import type { Job } from '../../geometry/job.ts';
+import type { Design } from '../../geometry/solve.ts';
+
+/** One template at true size. Its drawing stands in its own millimetres, x right and y down the paper. */
+export interface Piece {
+  /** Also its file's name. */
+  readonly id: string;
+  readonly title: string;
+  /** Which face of the work lies up when the paper is laid on it. */
+  readonly faceUp: string;
+  readonly draw: (job: Job, design: Design) => Drawing;
+}
