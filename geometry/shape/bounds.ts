@@ -1,0 +1,55 @@
+import { pointOn } from './along.ts';
+import { cubicTurns } from './cubic.ts';
+import type { Bounds, Path, Segment } from './types.ts';
+
+/** The parameters inside an arc at which it is uppermost, lowermost, leftmost or rightmost: the quarter turns. */
+export const quarterTurns = (start: number, sweep: number): readonly number[] => {
+  const quarter = Math.PI / 2;
+  const lo = Math.min(start, start + sweep);
+  const hi = Math.max(start, start + sweep);
+  const found: number[] = [];
+  for (let k = Math.ceil(lo / quarter); k * quarter < hi; k++) {
+    const t = (k * quarter - start) / sweep;
+    if (t > 0 && t < 1) found.push(t);
+  }
+  return sweep < 0 ? found.reverse() : found;
+};
+
+const extremes = (s: Segment): readonly number[] => {
+  switch (s.kind) {
+    case 'line':
+      return [];
+    case 'arc':
+      return quarterTurns(s.start, s.sweep);
+    case 'cubic': {
+      const { x, y } = cubicTurns(s);
+      return [...x, ...y];
+    }
+  }
+};
+
+/** The smallest upright rectangle that holds a segment, mm. */
+export const boundsOfSegment = (s: Segment): Bounds => {
+  const points = [0, 1, ...extremes(s)].map((t) => pointOn(s, t));
+  const xs = points.map((p) => p.x);
+  const ys = points.map((p) => p.y);
+  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
+};
+
+/** The smallest upright rectangle that holds both. */
+export const joinBounds = (a: Bounds, b: Bounds): Bounds => ({
+  minX: Math.min(a.minX, b.minX),
+  minY: Math.min(a.minY, b.minY),
+  maxX: Math.max(a.maxX, b.maxX),
+  maxY: Math.max(a.maxY, b.maxY),
+});
+
+/** The smallest upright rectangle that holds all the paths, mm. Throws RangeError when there is nothing to hold. */
+export const boundsOf = (paths: readonly Path[]): Bounds => {
+  const all = paths.flatMap((p) => p.segments).map(boundsOfSegment);
+  if (all.length === 0) throw new RangeError('Nothing has no bounds; give at least one path with a segment.');
+  return all.reduce(joinBounds);
+};
+
+/** The smallest upright rectangle that holds the path, mm. Throws RangeError when it has no segments. */
+export const bounds = (path: Path): Bounds => boundsOf([path]);
