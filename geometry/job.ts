@@ -21,6 +21,8 @@ export interface FieldWords {
   readonly choices?: Readonly<Record<string, string>>;
   /** Longest text, in UTF-16 units. */
   readonly longest?: number;
+  /** What may stand here, for a text that is more than free text: goes on from “it may be”. */
+  readonly allows?: string;
   /** What a new job starts from. */
   readonly preset?: number | string;
   /** The field counts only while another one, of the same string where that is a string's, holds this word, or any but this. */
@@ -404,6 +406,7 @@ const string = z.looseObject({
     help: 'What keeps this string the same one when the list changes.',
     kind: 'text',
     longest: 40,
+    allows: '1 to 40 characters without blanks, full stops and asterisks',
   }),
   name: text('String', 'What the string is called, as a rule its note.', 24, ''),
   pitch: number({
@@ -444,6 +447,9 @@ const string = z.looseObject({
   }),
 });
 
+/** How many strings a job may have. */
+export const stringCount = { min: 4, max: 12 } as const;
+
 const strings = z.looseObject({
   spacing: choice(
     'Spacing',
@@ -460,17 +466,25 @@ const strings = z.looseObject({
     usual: [52, 60],
     preset: 55.5,
   }),
-  list: z.array(string).check(z.minLength(4), z.maxLength(12)),
+  list: z.array(string).check(z.minLength(stringCount.min), z.maxLength(stringCount.max)),
 });
+
+/** What a job file says of itself: that it is one, and how its keys are to be read. */
+export const jobFormat = 'sagitta-job';
+export const jobVersion = 1;
 
 /** All that a job holds. Lengths in mm, tilt in mm per mm, pitch in Hz. */
 export const jobSchema = z.looseObject({
-  format: z.literal('sagitta-job'),
-  version: z.literal(1),
+  format: z.literal(jobFormat),
+  version: z.literal(jobVersion),
   name: text('Job', 'What this job is called, on screen and on every template.', 200, 'New bridge'),
-  date: z.iso
-    .date()
-    .register(words, { label: 'Date', help: 'The day that stands on the templates, as year-month-day.', kind: 'text' }),
+  date: z.iso.date().register(words, {
+    label: 'Date',
+    help: 'The day that stands on the templates, as year-month-day.',
+    kind: 'text',
+    longest: 10,
+    allows: 'a day as year-month-day, for example 2026-03-31',
+  }),
   hand: choice(
     'Guitar for',
     'A left-handed guitar is drawn mirrored, bass on the right as seen from the front.',
