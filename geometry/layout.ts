@@ -1,0 +1,102 @@
+import { dimensionParts } from './dimension.ts';
+import type { Label, Mark, NoteMark, PathMark, Primitive, Stroke, Text } from './drawing.ts';
+import { bounds, joinBounds } from './shape/bounds.ts';
+import { hatch } from './shape/hatch.ts';
+import type { Bounds } from './shape/types.ts';
+import { textBox } from './text-box.ts';
+import { formatQuantity, type ShowUnits } from './units.ts';
+
+export interface LayOut {
+  /** The text height in the drawing's mm: 3.5 on paper; on screen whatever shows at the size wanted. */
+  readonly em: number;
+  /** The label in words, its quantities in the reader's units. */
+  readonly say: (label: Label) => string;
+}
+
+/** Between hatching lines, in ems, and their direction in degrees where a mark gives none (ISO 128-3: preferably 45°). */
+const hatchSpacing = 0.9;
+const hatchAngle = 45;
+/** From row to row of staggered notes, and the least gap between two in one row, in ems. */
+const rowPitch = 1.25;
+const noteGap = 0.4;
+
+/** How labels are worded in the units chosen; with `unit`, every quantity carries its unit. */
+export const sayWith =
+  (show: ShowUnits, options: { readonly unit?: boolean } = {}) =>
+  (label: Label): string =>
+    label
+      .map((part) => (typeof part === 'string' ? part : formatQuantity(part.value, part.kind, show, options)))
+      .join('');
+
+const pathParts = (mark: PathMark, em: number): Stroke[] => {
+  const { hatch: hatching, kind: _, ...rest } = mark;
+  const outline: Stroke = { kind: 'stroke', ...rest };
+  if (!hatching) return [outline];
+  // Rising to the right, as hatching is drawn by hand: turned from +x against +y.
+  const angle = (-(hatching.angle ?? hatchAngle) * Math.PI) / 180;
+  const lines = hatch(mark.path, hatching.holes, hatchSpacing * em, angle);
+  return [
+    outline,
+    ...lines.map(
+      (line, n): Stroke => ({
+        kind: 'stroke',
+        id: `${mark.id}.hatch.${n + 1}`,
+        path: { segments: [line], closed: false },
+        line: 'thin',
+        purpose: 'show',
+        ...(mark.jobPath !== undefined && { jobPath: mark.jobPath }),
+      }),
+    ),
+  ];
+};
+
+const noteText = (mark: NoteMark, { em, say }: LayOut): Text => ({
+  kind: 'text',
+  id: mark.id,
+  at: { x: mark.at.x + (mark.shift?.dx ?? 0) * em, y: mark.at.y + (mark.shift?.dy ?? 0) * em },
+  text: say(mark.label),
+  size: em * (mark.scale ?? 1),
+  anchor: mark.anchor,
+  turn: mark.turn ?? 0,
+  bold: mark.bold ?? false,
+  ...(mark.jobPath !== undefined && { jobPath: mark.jobPath }),
+});
+
+const overlap = (a: Bounds, b: Bounds, gap: number): boolean =>
+  a.minX < b.maxX + gap && b.minX < a.maxX + gap && a.minY < b.maxY && b.minY < a.maxY;
+
+/** The text raised row by row until it clears every one placed before it. */
+const raise = (text: Text, placed: readonly Text[], em: number): Text => {
+  let raised = text;
+  for (let row = 1; placed.some((other) => overlap(textBox(raised), textBox(other), noteGap * em)); row++) {
+    raised = { ...text, at: { x: text.at.x, y: text.at.y - row * rowPitch * text.size } };
+  }
+  return raised;
+};
+
+/**
+ * Marks lowered to what a writer draws: strokes and texts at true mm, in the marks' order. A path gives its stroke and, if hatched, one
+ * thin stroke a hatching line; a note a text, spread upwards within its stagger group in the order given; a dimension its
+ * lines, arrowheads and value. Every part's id begins with its mark's, and carries its job path.
+ */
+export const layOut = (marks: readonly Mark[], options: LayOut): Primitive[] => {
+  const groups = new Map<string, Text[]>();
+  return marks.flatMap((mark): Primitive[] => {
+    if (mark.kind === 'path') return pathParts(mark, options.em);
+    if (mark.kind === 'dimension') return dimensionParts(mark, options.say(mark.label), options.em);
+    const text = noteText(mark, options);
+    if (mark.stagger === undefined) return [text];
+    const group = groups.get(mark.stagger) ?? [];
+    const raised = raise(text, group, options.em);
+    groups.set(mark.stagger, [...group, raised]);
+    return [raised];
+  });
+};
+
+/** The upright box (mm) around all that is drawn, texts included, line widths left out. Throws RangeError when nothing is drawn. */
+export const boundsOfPrimitives = (primitives: readonly Primitive[]): Bounds => {
+  if (primitives.length === 0) throw new RangeError('Nothing is drawn, so it has no bounds; give at least one mark.');
+  return primitives
+    .map((primitive) => (primitive.kind === 'text' ? textBox(primitive) : bounds(primitive.path)))
+    .reduce(joinBounds);
+};

@@ -1,0 +1,342 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { DimensionMark, Mark, NoteMark, PathMark, Stroke, Text } from '../../geometry/drawing.ts';
+import { boundsOfPrimitives, layOut, sayWith } from '../../geometry/layout.ts';
+import { digits, pathData } from '../../geometry/path-data.ts';
+import { circle } from '../../geometry/shape/arc.ts';
+import { bounds } from '../../geometry/shape/bounds.ts';
+import { end, pen, polyline, start } from '../../geometry/shape/path.ts';
+import type { Bounds, Path, Point } from '../../geometry/shape/types.ts';
+import { textWidth } from '../../geometry/text.ts';
+import { textBox } from '../../geometry/text-box.ts';
+import type { ShowUnits } from '../../geometry/units.ts';
+import { readPathData } from '../read-path-data.ts';
+
+const metric: ShowUnits = { length: 'mm', radius: 'mm', gauge: 'mm' };
+const em = 3.5;
+const say = sayWith(metric);
+const lay = (marks: readonly Mark[]) => layOut(marks, { em, say });
+
+const part = (mark: Mark, name: string): Stroke => {
+  const found = lay([mark]).find((p) => p.id === `${mark.id}.${name}`);
+  if (found?.kind !== 'stroke') throw new Error(`${name} is not drawn`);
+  return found;
+};
+const valueIn = (mark: Mark): Text => {
+  const found = lay([mark]).find((p) => p.kind === 'text');
+  if (found?.kind !== 'text') throw new Error('no value');
+  return found;
+};
+const corners = (path: Path): Point[] => path.segments.flatMap((s) => (s.kind === 'line' ? [s.from] : []));
+const apart = (a: Bounds, b: Bounds) => a.minX >= b.maxX || b.minX >= a.maxX || a.minY >= b.maxY || b.minY >= a.maxY;
+
+const across = (length: number, more: Partial<DimensionMark> = {}): DimensionMark => ({
+  kind: 'dimension',
+  id: 'width',
+  jobPath: 'bridge.length',
+  from: { x: 10, y: 4 },
+  to: { x: 10 + length, y: 6 },
+  along: 'x',
+  at: { base: 20, ems: 2 },
+  label: [{ value: length, kind: 'length' }],
+  ...more,
+});
+
+describe('a dimension along x', () => {
+  const mark = across(100);
+
+  it('has its line at the base moved by ems, from feature to feature', () => {
+    const line = part(mark, 'line').path;
+    expect(start(line)).toEqual({ x: 10, y: 20 + 2 * em });
+    expect(end(line)).toEqual({ x: 110, y: 20 + 2 * em });
+  });
+
+  it('has extension lines that leave a gap at the feature and run past the line', () => {
+    for (const [name, feature] of [
+      ['from', mark.from],
+      ['to', mark.to],
+    ] as const) {
+      const line = part(mark, name).path;
+      expect(start(line).x).toBe(feature.x);
+      expect(end(line).x).toBe(feature.x);
+      expect(start(line).y - feature.y).toBeGreaterThan(0.2 * em);
+      expect(start(line).y - feature.y).toBeLessThan(em);
+      expect(end(line).y).toBeGreaterThan(27);
+      expect(end(line).y).toBeLessThan(27 + em);
+    }
+  });
+
+  it('turns its extension lines round when the features lie below the line', () => {
+    const line = part(across(100, { at: { base: -20, ems: -1 } }), 'from').path;
+    expect(start(line).y).toBeLessThan(4);
+    expect(end(line).y).toBeLessThan(-20 - em);
+  });
+
+  it('leaves out an extension line where the feature stands on the dimension line', () => {
+    const ids = lay([across(100, { at: { base: 4, ems: 0 } })]).map((p) => p.id);
+    expect(ids).not.toContain('width.from');
+    expect(ids).toContain('width.to');
+  });
+
+  it('has filled arrowheads of 15° whose tips touch both features', () => {
+    for (const [name, feature] of [
+      ['from-arrow', mark.from],
+      ['to-arrow', mark.to],
+    ] as const) {
+      const { path, matter } = part(mark, name);
+      expect(matter).toBe('ink');
+      expect(path.closed).toBe(true);
+      const [tip, a, b] = corners(path);
+      if (!tip || !a || !b) throw new Error('not a triangle');
+      expect(tip).toEqual({ x: feature.x, y: 27 });
+      const angle = Math.abs(
+        Math.atan2(a.y - tip.y, Math.abs(a.x - tip.x)) - Math.atan2(b.y - tip.y, Math.abs(b.x - tip.x)),
+      );
+      // ISO 129-1: closed filled arrowheads of 15°.
+      expect((angle * 180) / Math.PI).toBeCloseTo(15, 9);
+      expect(a.x).toBeGreaterThan(10);
+      expect(a.x).toBeLessThan(110);
+    }
+  });
+
+  it('writes the value over the middle of the line, upright, in the reader’s unit', () => {
+    expect(valueIn(mark)).toMatchObject({
+      text: '100.0',
+      turn: 0,
+      anchor: 'middle',
+      size: em,
+      jobPath: 'bridge.length',
+    });
+    expect(valueIn(mark).at.x).toBeCloseTo(60, 12);
+    expect(valueIn(mark).at.y).toBeLessThan(27);
+    const inches = layOut([mark], { em, say: sayWith({ ...metric, length: 'in' }, { unit: true }) });
+    expect(inches.find((p) => p.kind === 'text')).toMatchObject({ text: '3.937 in' });
+  });
+});
+
+describe('a dimension along y', () => {
+  const mark = across(0, { along: 'y', from: { x: 0, y: 0 }, to: { x: 3, y: 40 }, at: { base: 30, ems: 1 } });
+
+  it('has an upright line, and its value is read from the right', () => {
+    const line = part(mark, 'line').path;
+    expect(start(line).x).toBeCloseTo(30 + em, 12);
+    expect(end(line).x).toBeCloseTo(30 + em, 12);
+    expect([start(line).y, end(line).y].sort((a, b) => a - b)).toEqual([0, 40]);
+    expect(valueIn(mark)).toMatchObject({ turn: -90, anchor: 'middle' });
+    // Above the line as it is read, so left of it on the page.
+    expect(valueIn(mark).at.x).toBeLessThan(30 + em);
+    expect(valueIn(mark).at.y).toBeCloseTo(20, 12);
+  });
+});
+
+describe('a dimension with little room', () => {
+  it('puts its arrows outside and its value beside', () => {
+    const mark = across(2, { label: ['2.00 of wood'] });
+    const head = bounds(part(mark, 'from-arrow').path);
+    const other = bounds(part(mark, 'to-arrow').path);
+    expect(head.maxX).toBeCloseTo(10, 12);
+    expect(other.minX).toBeCloseTo(12, 12);
+    expect(textBox(valueIn(mark)).minX).toBeGreaterThan(other.maxX);
+    expect(bounds(part(mark, 'line').path).maxX).toBeGreaterThanOrEqual(textBox(valueIn(mark)).maxX - 1e-9);
+  });
+
+  it('draws both arrows even for no length at all', () => {
+    const mark = across(0);
+    expect(bounds(part(mark, 'from-arrow').path).maxX).toBeCloseTo(10, 12);
+    expect(bounds(part(mark, 'to-arrow').path).minX).toBeCloseTo(10, 12);
+  });
+
+  it('never lets the value touch its line or an extension line, however long it is and whichever way it runs', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -200, max: 200, noNaN: true }),
+        fc.constantFrom<'x' | 'y'>('x', 'y'),
+        fc.string({ minLength: 1, maxLength: 12, unit: 'grapheme-ascii' }),
+        fc.double({ min: -4, max: 4, noNaN: true }),
+        (length, along, label, ems) => {
+          const to = along === 'x' ? { x: 10 + length, y: 6 } : { x: 12, y: 4 + length };
+          const mark = across(length, { along, to, label: [label], at: { base: 5, ems } });
+          const value = valueIn(mark);
+          // What shows of a value is its capitals and figures: on the baseline and over it.
+          const box = textBox(value);
+          const shown = along === 'x' ? { ...box, maxY: value.at.y } : { ...box, maxX: value.at.x };
+          for (const p of lay([mark])) {
+            if (p.kind === 'text') continue;
+            expect(p.id.startsWith('width.')).toBe(true);
+            expect(p.jobPath).toBe('bridge.length');
+            expect(apart(shown, bounds(p.path)), p.id).toBe(true);
+          }
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+});
+
+describe('a path mark', () => {
+  const square: PathMark = {
+    kind: 'path',
+    id: 'section',
+    jobPath: 'bridge.thickness',
+    path: polyline(
+      [
+        { x: 0, y: 0 },
+        { x: 40, y: 0 },
+        { x: 40, y: 20 },
+        { x: 0, y: 20 },
+      ],
+      true,
+    ),
+    line: 'outline',
+    purpose: 'cut',
+    matter: 'wood',
+  };
+
+  it('is a stroke of the same line, purpose and matter', () => {
+    const { kind: _, ...rest } = square;
+    expect(lay([square])).toEqual([{ kind: 'stroke', ...rest }]);
+  });
+
+  it('is hatched with thin lines of 45° for show, holes left out', () => {
+    const hole = circle({ x: 20, y: 10 }, 5);
+    const hatched = lay([{ ...square, hatch: { holes: [hole] } }]);
+    expect(hatched[0]).toEqual(lay([square])[0]);
+    const lines = hatched.slice(1) as Stroke[];
+    expect(lines.length).toBeGreaterThan(10);
+    expect(new Set(lines.map((l) => l.id)).size).toBe(lines.length);
+    for (const { id, path, line, purpose, jobPath } of lines) {
+      expect(id).toMatch(/^section\.hatch\.\d+$/);
+      expect([line, purpose, jobPath]).toEqual(['thin', 'show', 'bridge.thickness']);
+      const [a, b] = [start(path), end(path)];
+      expect(-(b.y - a.y) / (b.x - a.x)).toBeCloseTo(1, 9);
+      const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+      expect(Math.hypot(middle.x - 20, middle.y - 10)).toBeGreaterThan(5);
+    }
+    const steeper = lay([{ ...square, hatch: { holes: [], angle: 60 } }])[1] as Stroke;
+    const [a, b] = [start(steeper.path), end(steeper.path)];
+    expect(-(b.y - a.y) / (b.x - a.x)).toBeCloseTo(Math.tan(Math.PI / 3), 9);
+  });
+});
+
+describe('notes', () => {
+  const note = (id: string, x: number, text: string, more: Partial<NoteMark> = {}): NoteMark => ({
+    kind: 'note',
+    id,
+    at: { x, y: 50 },
+    label: [text],
+    anchor: 'middle',
+    ...more,
+  });
+
+  it('are moved by ems, scaled, turned and anchored as they ask', () => {
+    const [text] = lay([
+      note('a', 10, 'belly', {
+        shift: { dx: 1, dy: -2 },
+        scale: 0.8,
+        turn: -90,
+        anchor: 'end',
+        bold: true,
+        jobPath: 'x',
+      }),
+    ]);
+    expect(text).toEqual({
+      kind: 'text',
+      id: 'a',
+      at: { x: 10 + em, y: 50 - 2 * em },
+      text: 'belly',
+      size: 0.8 * em,
+      anchor: 'end',
+      turn: -90,
+      bold: true,
+      jobPath: 'x',
+    });
+  });
+
+  it('of one group are spread over rows upwards until none overlaps, the first of them staying', () => {
+    const notes = [0, 3, 6, 9, 60].map((x, n) => note(`n${n}`, x, `note ${n}`, { stagger: 'strings' }));
+    const texts = lay(notes) as Text[];
+    expect(texts.map((t) => t.id)).toEqual(notes.map((n) => n.id));
+    for (const a of texts) for (const b of texts) if (a !== b) expect(apart(textBox(a), textBox(b))).toBe(true);
+    expect(texts[0]?.at.y).toBe(50);
+    expect(texts[4]?.at.y).toBe(50);
+    expect(texts.every((t) => t.at.y <= 50)).toBe(true);
+    expect(texts.map((t) => t.at.x)).toEqual([0, 3, 6, 9, 60]);
+  });
+
+  it('of different groups, or of none, stay where they are', () => {
+    const texts = lay([
+      note('a', 0, 'bass', { stagger: 'one' }),
+      note('b', 0, 'bass', { stagger: 'two' }),
+      note('c', 0, 'bass'),
+    ]) as Text[];
+    expect(texts.map((t) => t.at.y)).toEqual([50, 50, 50]);
+  });
+});
+
+describe('boundsOfPrimitives', () => {
+  it('holds strokes and texts', () => {
+    const primitives = lay([
+      { kind: 'path', id: 'p', path: circle({ x: 0, y: 0 }, 5), line: 'outline', purpose: 'drill' },
+      { kind: 'note', id: 't', at: { x: 0, y: -20 }, label: ['wide enough'], anchor: 'start' },
+    ]);
+    const box = boundsOfPrimitives(primitives);
+    expect(box.minX).toBeCloseTo(-5, 12);
+    expect(box.maxY).toBeCloseTo(5, 12);
+    expect(box.maxX).toBeCloseTo(textWidth('wide enough', em), 12);
+    expect(box.minY).toBeLessThan(-20 - 0.7 * em);
+  });
+
+  it('refuses nothing at all', () => {
+    expect(() => boundsOfPrimitives([])).toThrow(RangeError);
+  });
+});
+
+describe('pathData', () => {
+  it('keeps lines, arcs and cubics, within a millionth of a mm', () => {
+    const path = pen({ x: 1 / 3, y: 0 })
+      .line({ x: 100 / 7, y: 0 })
+      .arc({ x: 20, y: 5 }, 508.123456789, -1)
+      .cubic({ x: 25, y: 9 }, { x: 11, y: 30 }, { x: 2 / 3, y: 31 })
+      .close();
+    const [read] = readPathData(pathData(path));
+    expect(read?.closed).toBe(true);
+    expect(read?.segments.map((s) => s.kind)).toEqual(['line', 'arc', 'cubic', 'line']);
+    const [line, arc] = read?.segments ?? [];
+    if (line?.kind !== 'line' || arc?.kind !== 'arc') throw new Error('kinds');
+    expect(Math.abs(line.to.x - 100 / 7)).toBeLessThan(1e-6);
+    expect(Math.abs(arc.radius - 508.123456789)).toBeLessThan(1e-6);
+    const drawn = path.segments[1];
+    if (drawn?.kind !== 'arc') throw new Error('kind');
+    expect(Math.sign(arc.sweep)).toBe(Math.sign(drawn.sweep));
+    expect(arc.sweep).toBeCloseTo(drawn.sweep, 6);
+  });
+
+  it.each([Math.PI / 2, -Math.PI, 1.9 * Math.PI, 2 * Math.PI, -2 * Math.PI])(
+    'keeps centre, radius and sense of an arc of %s radians',
+    (sweep) => {
+      const centre = { x: 12.3456789, y: -4 };
+      const [read] = readPathData(
+        pathData({ segments: [{ kind: 'arc', centre, radius: 1.6, start: 0.3, sweep }], closed: false }),
+      );
+      const arcs = read?.segments.flatMap((s) => (s.kind === 'arc' ? [s] : [])) ?? [];
+      expect(arcs.reduce((sum, a) => sum + a.sweep, 0)).toBeCloseTo(sweep, 5);
+      for (const a of arcs) {
+        expect(Math.hypot(a.centre.x - centre.x, a.centre.y - centre.y)).toBeLessThan(2e-6);
+        expect(a.radius).toBeCloseTo(1.6, 6);
+      }
+    },
+  );
+
+  it('writes numbers without exponents, trailing zeros or a minus before zero', () => {
+    expect([0, -0, 1e-9, -1e-9, 0.1 + 0.2, 100, -2.5, 1 / 3].map(digits)).toEqual([
+      '0',
+      '0',
+      '0',
+      '0',
+      '0.3',
+      '100',
+      '-2.5',
+      '0.333333',
+    ]);
+  });
+});
