@@ -29,8 +29,9 @@ export const dimensionParts = (mark: DimensionMark, text: string, em: number): P
   const { id, jobPath } = mark;
   const across = mark.along === 'x';
   // Everything is worked out in the value's own frame: u runs the way it is read, v is the page's other coordinate.
-  const at = (u: number, v: number): Point => (across ? { x: u, y: v } : { x: v, y: -u });
-  const frame = (p: Point) => (across ? { u: p.x, v: p.y } : { u: -p.y, v: p.x });
+  // `0 - u`, so that no negative zero arises.
+  const at = (u: number, v: number): Point => (across ? { x: u, y: v } : { x: v, y: 0 - u });
+  const frame = (p: Point) => (across ? { u: p.x, v: p.y } : { u: 0 - p.y, v: p.x });
   const line = mark.at.base + mark.at.ems * em;
   const from = frame(mark.from);
   const to = frame(mark.to);
