@@ -1,0 +1,29 @@
+import heron from './heron.json' with { type: 'json' };
+import kestrel from './kestrel.json' with { type: 'json' };
+import plover from './plover.json' with { type: 'json' };
+import wren from './wren.json' with { type: 'json' };
+
+/** A job to start from, of an invented instrument. */
+export interface Starter {
+  readonly id: string;
+  readonly title: string;
+  /** What is particular about it, in one sentence. */
+  readonly about: string;
+  /** The job file's text, for `readJob`. */
+  readonly text: string;
+}
+
+const starter = (id: string, job: { readonly name: string }, about: string): Starter => ({
+  id,
+  title: job.name,
+  about,
+  text: `${JSON.stringify(job, null, 2)}\n`,
+});
+
+/** Every starter, the demo first. */
+export const starters: readonly Starter[] = [
+  starter('heron', heron, 'A steel-string flat-top with a belly bridge: the demo.'),
+  starter('wren', wren, 'A small guitar, body joint at fret 12, with a rectangular bridge; all in mm.'),
+  starter('kestrel', kestrel, 'A compound board, equal gaps between the strings and straight wings.'),
+  starter('plover', plover, 'For a left-handed player, measured in inches and fractions, on a flat top.'),
+];
