@@ -1,0 +1,104 @@
+import { type Container, SVG, type Svg, withWindow } from '@svgdotjs/svg.js';
+import type { Primitive, Purpose, Stroke, Text } from '../geometry/drawing.ts';
+import { digits, pathData } from '../geometry/path-data.ts';
+import { dashes, ink, lineWidth, purposes } from './style.ts';
+
+export interface SvgOptions {
+  /** The page, mm. */
+  readonly width: number;
+  readonly height: number;
+  /** Where the page's top left corner lies on the drawing, mm; 0 0 if not given. */
+  readonly left?: number;
+  readonly top?: number;
+  readonly title: string;
+  /** The DOM to write with: the browser's own, or one made for Node. */
+  readonly window: Window;
+}
+
+/** Characters that XML 1.0 (2.2) does not allow, among them lone surrogates, become U+FFFD. */
+const allowed = (text: string): string =>
+  text.replace(/[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu, '\ufffd');
+
+/** Gives each id once, as an XML name: other characters become hyphens, a second one of a name gets a number. */
+const idMaker = () => {
+  const given = new Set<string>(purposes);
+  return (wanted: string): string => {
+    const plain = wanted.replace(/[^A-Za-z0-9_.-]/g, '-');
+    const name = /^[A-Za-z_]/.test(plain) ? plain : `_${plain}`;
+    let id = name;
+    for (let n = 2; given.has(id); n++) id = `${name}-${n}`;
+    given.add(id);
+    return id;
+  };
+};
+
+/** The circle's centre and radius where the stroke is one whole circle. */
+const wholeCircle = ({ path }: Stroke) => {
+  const [only, ...rest] = path.segments;
+  if (!path.closed || rest.length > 0 || only?.kind !== 'arc' || Math.abs(only.sweep) < 2 * Math.PI - 1e-9) return;
+  return { cx: digits(only.centre.x), cy: digits(only.centre.y), r: digits(only.radius) };
+};
+
+const drawStroke = (group: Container, stroke: Stroke, id: string): void => {
+  const circle = wholeCircle(stroke);
+  const drawn = circle ? group.circle().attr(circle) : group.path().attr({ d: pathData(stroke.path) });
+  drawn.attr({ id, 'stroke-width': lineWidth[stroke.line] });
+  const dash = dashes[stroke.line];
+  if (dash.length > 0) drawn.attr({ 'stroke-dasharray': dash.map(digits).join(' ') });
+  if (stroke.matter === 'ink') drawn.attr({ fill: ink });
+};
+
+const drawText = (group: Container, text: Text, id: string): void => {
+  const x = digits(text.at.x);
+  const y = digits(text.at.y);
+  const drawn = group.plain(allowed(text.text)).attr({
+    id,
+    x,
+    y,
+    'font-family': 'DejaVu Sans, sans-serif',
+    'font-size': digits(text.size),
+    'text-anchor': text.anchor,
+    // As measured, and as the PDF is written: each character by its own advance.
+    style: 'font-kerning:none;font-variant-ligatures:none',
+    fill: ink,
+    stroke: 'none',
+  });
+  if (text.bold) drawn.attr({ 'font-weight': 'bold' });
+  if (text.turn !== 0) drawn.attr({ transform: `rotate(${digits(text.turn)} ${x} ${y})` });
+};
+
+const purposeOf = (primitive: Primitive): Purpose => (primitive.kind === 'stroke' ? primitive.purpose : 'show');
+
+/**
+ * The root as XML. In a browser by its XML serialiser, as svg.js's own writes `&nbsp;`, which is not XML; the serialiser names the
+ * namespace itself, so the attribute that svg.js sets, which is in no namespace, would come a second time.
+ */
+const serialise = (root: Svg, window: Window): string => {
+  const { XMLSerializer: Serializer } = window as Window & { readonly XMLSerializer?: typeof XMLSerializer };
+  if (!Serializer) return root.svg();
+  root.node.removeAttribute('xmlns');
+  return new Serializer().serializeToString(root.node);
+};
+
+/**
+ * One page as an SVG file at true size: width and height in mm, user units that are mm, arcs as arcs, a group for each purpose.
+ */
+export const toSvg = (primitives: readonly Primitive[], options: SvgOptions): string =>
+  withWindow(options.window, () => {
+    const { width, height, left = 0, top = 0, title } = options;
+    const root = SVG()
+      .size(`${digits(width)}mm`, `${digits(height)}mm`)
+      .attr({ viewBox: [left, top, width, height].map(digits).join(' ') });
+    root.element('title').words(allowed(title));
+    const makeId = idMaker();
+    for (const purpose of purposes) {
+      const group = root.group().attr({ id: purpose, 'data-purpose': purpose, fill: 'none', stroke: ink });
+      for (const primitive of primitives) {
+        if (purposeOf(primitive) !== purpose) continue;
+        if (primitive.kind === 'stroke') drawStroke(group, primitive, makeId(primitive.id));
+        else drawText(group, primitive, makeId(primitive.id));
+      }
+    }
+    const body = serialise(root, options.window);
+    return `<?xml version="1.0" encoding="UTF-8"?>\n${body}\n`;
+  });
