@@ -108,37 +108,39 @@ export const mirrored = (marks: readonly Mark[]): readonly Mark[] => marks.map(m
 
 const shift = (p: Point, dx: number, dy: number): Point => ({ x: p.x + dx, y: p.y + dy });
 
+const move = (mark: Mark, dx: number, dy: number, prefix: string): Mark => {
+  const id = `${prefix}${mark.id}`;
+  switch (mark.kind) {
+    case 'path':
+      return {
+        ...mark,
+        id,
+        path: translate(mark.path, dx, dy),
+        ...(mark.hatch
+          ? { hatch: { ...mark.hatch, holes: mark.hatch.holes.map((hole) => translate(hole, dx, dy)) } }
+          : {}),
+      };
+    case 'note':
+      return {
+        ...mark,
+        id,
+        at: shift(mark.at, dx, dy),
+        ...(mark.stagger ? { stagger: `${prefix}${mark.stagger}` } : {}),
+      };
+    case 'dimension':
+      return {
+        ...mark,
+        id,
+        from: shift(mark.from, dx, dy),
+        to: shift(mark.to, dx, dy),
+        at: { ...mark.at, base: mark.at.base + (mark.along === 'x' ? dy : dx) },
+      };
+  }
+};
+
 /** The same marks moved, mm, their ids put under `prefix`. */
 export const moved = (marks: readonly Mark[], dx: number, dy: number, prefix = ''): readonly Mark[] =>
-  marks.map((mark): Mark => {
-    const id = `${prefix}${mark.id}`;
-    switch (mark.kind) {
-      case 'path':
-        return {
-          ...mark,
-          id,
-          path: translate(mark.path, dx, dy),
-          ...(mark.hatch
-            ? { hatch: { ...mark.hatch, holes: mark.hatch.holes.map((hole) => translate(hole, dx, dy)) } }
-            : {}),
-        };
-      case 'note':
-        return {
-          ...mark,
-          id,
-          at: shift(mark.at, dx, dy),
-          ...(mark.stagger ? { stagger: `${prefix}${mark.stagger}` } : {}),
-        };
-      case 'dimension':
-        return {
-          ...mark,
-          id,
-          from: shift(mark.from, dx, dy),
-          to: shift(mark.to, dx, dy),
-          at: { ...mark.at, base: mark.at.base + (mark.along === 'x' ? dy : dx) },
-        };
-    }
-  });
+  marks.map((mark) => move(mark, dx, dy, prefix));
 
 /** A drawing seen from above or from the tail, mirrored for a left-handed guitar. */
 export const forHand = (drawing: Drawing, hand: 'right' | 'left'): Drawing =>

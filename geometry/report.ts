@@ -2,7 +2,7 @@ import type { Job } from './job.ts';
 import type { CrownFit } from './saddle/radius.ts';
 import type { Design } from './solve.ts';
 
-const fit = ({ radius, misses, worst }: CrownFit) => ({ radius, misses, worst });
+const fitted = ({ radius, misses, worst }: CrownFit) => ({ radius, misses, worst });
 
 /** Everything that was solved, as plain JSON: unrounded, mm, degrees, N. Strings bass first; heights above the fret plane, at pitch. */
 export const report = (job: Job, design: Design) => ({
@@ -13,8 +13,8 @@ export const report = (job: Job, design: Design) => ({
   straightedgeClearance: design.straightedgeClearance,
   bestSaddleRadius: design.crown.radius,
   bestSaddleRadiusMisses: design.crown.misses,
-  nearestGauge: fit(design.nearestGauge),
-  gauges: design.gauges.map(fit),
+  nearestGauge: fitted(design.nearestGauge),
+  gauges: design.gauges.map(fitted),
   strings: design.strings.map((s) => ({
     id: s.id,
     name: s.name,
