@@ -1,6 +1,7 @@
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { jobJsonSchema } from './geometry/job-file.ts';
 
 /** Says in one line where the built app is served. */
 function sayAddress(): Plugin {
@@ -12,9 +13,23 @@ function sayAddress(): Plugin {
   };
 }
 
+/** Puts the JSON Schema of a job file beside the built app, for editors and other programs. */
+function emitSchema(): Plugin {
+  return {
+    name: 'emit-schema',
+    generateBundle() {
+      this.emitFile({
+        type: 'asset',
+        fileName: 'job.schema.json',
+        source: `${JSON.stringify(jobJsonSchema(), null, 2)}\n`,
+      });
+    },
+  };
+}
+
 export default defineConfig({
   base: './',
-  plugins: [react(), sayAddress()],
+  plugins: [react(), sayAddress(), emitSchema()],
   // If the port is taken, the next free one is used.
   preview: { host: '127.0.0.1', port: 4173 },
   build: { target: 'es2022', outDir: 'dist' },
