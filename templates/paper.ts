@@ -1,0 +1,27 @@
+/** A sheet of paper, upright, mm. */
+export interface Paper {
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+const inch = 25.4;
+
+/** The papers that templates are laid on, upright: A3 and A4 after ISO 216, Letter and Tabloid (A and B) after ANSI/ASME Y14.1; mm. */
+export const papers = {
+  a4: { name: 'A4', width: 210, height: 297 },
+  letter: { name: 'Letter', width: 8.5 * inch, height: 11 * inch },
+  a3: { name: 'A3', width: 297, height: 420 },
+  tabloid: { name: 'Tabloid', width: 11 * inch, height: 17 * inch },
+} as const satisfies Readonly<Record<string, Paper>>;
+
+export type PaperId = keyof typeof papers;
+
+/** Whether a word names a paper. */
+export const isPaperId = (word: string): word is PaperId => Object.hasOwn(papers, word);
+
+/** Left free at every edge, mm: no printer reaches farther than it can [practice]. */
+export const margin = 10;
+
+/** The same paper laid on its side, or upright if it lay there. */
+export const quarterTurned = (paper: Paper): Paper => ({ ...paper, width: paper.height, height: paper.width });

@@ -1,0 +1,235 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Drawing, Primitive } from '../../geometry/drawing.ts';
+import { boundsOfPrimitives } from '../../geometry/layout.ts';
+import { polyline } from '../../geometry/shape/index.ts';
+import type { Bounds } from '../../geometry/shape/types.ts';
+import { margin, type PaperId, papers } from '../../templates/paper.ts';
+import { sayOnPaper } from '../../templates/say.ts';
+import { laySheets, pieceSheet, type Sheet } from '../../templates/sheets.ts';
+import { toSvg } from '../../templates/svg.ts';
+import { svgWindow } from '../../templates/svg-window.ts';
+import { sheetInfo } from '../../templates/title-block.ts';
+import { readSvg } from '../read-svg.ts';
+import { workedExample } from '../solved.ts';
+
+const job = workedExample();
+const info = sheetInfo(job, '9.8.7');
+const say = sayOnPaper(job.show);
+const paperIds = Object.keys(papers) as PaperId[];
+
+/** A made-up piece: a rectangle to cut, with a corner cut off so that a mirrored one would show, and a hole. */
+const slab = (id: string, width: number, height: number): Drawing => ({
+  id,
+  title: `Slab ${id}`,
+  marks: [
+    {
+      kind: 'path',
+      id: 'outline',
+      path: polyline(
+        [
+          { x: -width / 2, y: 7 },
+          { x: width / 2, y: 7 },
+          { x: width / 2, y: 7 + height },
+          { x: -width / 2 + 2, y: 7 + height },
+          { x: -width / 2, y: 7 + height - 1 },
+        ],
+        true,
+      ),
+      line: 'outline',
+      purpose: 'cut',
+    },
+    { kind: 'note', id: 'upright', at: { x: 0, y: 7 + height / 2 }, label: ['I'], anchor: 'middle', turn: -90 },
+  ],
+});
+
+const overlap = (a: Bounds, b: Bounds) =>
+  a.minX < b.maxX - 1e-9 && b.minX < a.maxX - 1e-9 && a.minY < b.maxY - 1e-9 && b.minY < a.maxY - 1e-9;
+
+const groupBounds = (sheet: Sheet, prefix: string) =>
+  boundsOfPrimitives(sheet.primitives.filter((p) => p.id.startsWith(prefix)));
+
+const texts = (sheet: Sheet) => sheet.primitives.flatMap((p) => (p.kind === 'text' ? [p.text] : []));
+
+/** The length of a straight line in a sheet's SVG file, mm on paper, and the way it runs. */
+const barInSvg = (sheet: Sheet, id: string) => {
+  const svg = readSvg(toSvg(sheet.primitives, { ...sheet, window: svgWindow() }));
+  const bar = svg.elements.find((element) => element.id === id);
+  const segments = bar?.paths.flatMap((path) => path.segments) ?? [];
+  const [line] = segments;
+  if (segments.length !== 1 || line?.kind !== 'line') throw new Error(`${id} is not one straight line`);
+  const dx = ((line.to.x - line.from.x) * svg.widthMm) / svg.viewBox.width;
+  const dy = ((line.to.y - line.from.y) * svg.heightMm) / svg.viewBox.height;
+  return { dx: Math.abs(dx), dy: Math.abs(dy) };
+};
+
+const expectCheckBars = (sheet: Sheet) => {
+  // 4 in = 101.6 mm: international yard and pound agreement, 1959. The limit is a hundredth of a millimetre.
+  for (const [id, dx, dy] of [
+    ['check.x100', 100, 0],
+    ['check.x4in', 101.6, 0],
+    ['check.y100', 0, 100],
+    ['check.y4in', 0, 101.6],
+  ] as const) {
+    const bar = barInSvg(sheet, id);
+    expect(Math.abs(bar.dx - dx), id).toBeLessThan(0.01);
+    expect(Math.abs(bar.dy - dy), id).toBeLessThan(0.01);
+  }
+};
+
+describe('papers', () => {
+  it('have the sizes of their standards', () => {
+    // ISO 216: A4 210 × 297, A3 297 × 420 mm. ANSI/ASME Y14.1: A 8.5 × 11, B 11 × 17 in.
+    expect(papers.a4).toMatchObject({ width: 210, height: 297 });
+    expect(papers.a3).toMatchObject({ width: 297, height: 420 });
+    expect(papers.letter.width).toBeCloseTo(215.9, 9);
+    expect(papers.letter.height).toBeCloseTo(279.4, 9);
+    expect(papers.tabloid.width).toBeCloseTo(279.4, 9);
+    expect(papers.tabloid.height).toBeCloseTo(431.8, 9);
+  });
+});
+
+describe('sheets', () => {
+  it.each(paperIds)('on %s have check bars in both directions that measure true in the file', (id) => {
+    const sheets = laySheets([slab('a', 150, 100), slab('b', 150, 100), slab('c', 60, 20)], papers[id], info, say);
+    for (const sheet of sheets) expectCheckBars(sheet);
+    const sides = [papers[id].width, papers[id].height].sort();
+    for (const { width, height } of sheets) expect([width, height].sort()).toEqual(sides);
+  });
+
+  it('lay any pieces that fit, each once, apart from each other and from all else, inside the margins, unscaled', () => {
+    const size = fc.tuple(fc.integer({ min: 5, max: 165 }), fc.integer({ min: 5, max: 110 }));
+    const sets = fc.array(size, { minLength: 1, maxLength: 8 });
+    fc.assert(
+      fc.property(sets, fc.constantFrom(...paperIds), (sizes, paperId) => {
+        const pieces = sizes.map(([width, height], i) => slab(`s${i}s`, width, height));
+        const sheets = laySheets(pieces, papers[paperId], info, say);
+        const laid = sheets.flatMap((sheet) => {
+          const ids = pieces.filter(({ id }) => sheet.primitives.some((p) => p.id.startsWith(`${id}.`)));
+          const parts = [...ids.map(({ id }) => `${id}.`), 'check.x', 'check.y', 'title.', 'legend.'];
+          const bounds = parts.map((part) => groupBounds(sheet, part));
+          bounds.forEach((a, i) => {
+            bounds.slice(i + 1).forEach((b, j) => {
+              expect(overlap(a, b), `${parts[i]} over ${parts[i + 1 + j]}`).toBe(false);
+            });
+          });
+          const all = boundsOfPrimitives(sheet.primitives);
+          expect(Math.min(all.minX, all.minY)).toBeGreaterThanOrEqual(margin - 1e-9);
+          expect(all.maxX).toBeLessThanOrEqual(sheet.width - margin + 1e-9);
+          expect(all.maxY).toBeLessThanOrEqual(sheet.height - margin + 1e-9);
+          expect(new Set(sheet.primitives.map((p) => p.id)).size).toBe(sheet.primitives.length);
+          for (const { id } of ids) {
+            const outline = boundsOfPrimitives(sheet.primitives.filter((p) => p.id === `${id}.outline`));
+            const sides = [outline.maxX - outline.minX, outline.maxY - outline.minY].sort((a, b) => a - b);
+            const wanted = [...(sizes[Number.parseInt(id.slice(1), 10)] ?? [])].sort((a, b) => a - b);
+            sides.forEach((side, k) => {
+              expect(side).toBeCloseTo(wanted[k] ?? Number.NaN, 9);
+            });
+          }
+          return ids.map(({ id }) => id);
+        });
+        expect(laid.sort()).toEqual(pieces.map(({ id }) => id).sort());
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('turn a piece by a quarter, without mirroring it, where it fits no other way', () => {
+    // Too long for A4 lying (with its bars), too wide for A4 upright, so it can only lie turned on the upright sheet.
+    const [sheet] = laySheets([slab('long', 185, 140)], papers.a4, info, say);
+    expect(sheet).toMatchObject({ width: 210, height: 297 });
+    const outline = sheet?.primitives.find((p) => p.id === 'long.outline');
+    if (outline?.kind !== 'stroke') throw new Error('no outline');
+    const area = outline.path.segments.reduce(
+      (sum, s) => sum + (s.kind === 'line' ? (s.from.x * s.to.y - s.to.x * s.from.y) / 2 : 0),
+      0,
+    );
+    // The corners run clockwise on the page as they did in the piece; a mirror image would run the other way.
+    expect(area).toBeCloseTo(185 * 140 - 1, 6);
+    const turns = sheet?.primitives.flatMap((p) => (p.kind === 'text' && p.id.startsWith('long.') ? [p.turn] : []));
+    for (const turn of turns ?? []) expect(Math.cos((turn * Math.PI) / 180)).toBeGreaterThan(-1e-9);
+  });
+
+  it('lie on their side where that takes fewer sheets', () => {
+    const sheets = laySheets([slab('wide', 245, 90)], papers.a4, info, say);
+    expect(sheets.map(({ width, height }) => [width, height])).toEqual([[297, 210]]);
+  });
+
+  it('put several pieces on one sheet where they fit, and number the sheets', () => {
+    const small = ['a', 'b', 'c', 'd'].map((id) => slab(id, 70, 30));
+    const one = laySheets(small, papers.a4, info, say);
+    expect(one).toHaveLength(1);
+    expect(one[0]?.title).toBe('Slab a · Slab b · Slab c · Slab d');
+    expect(texts(one[0] as Sheet)).toContain('1 of 1');
+    const two = laySheets([slab('a', 160, 120), slab('b', 160, 120)], papers.a4, info, say);
+    expect(two.map((sheet) => texts(sheet).filter((text) => / of 2$/.test(text)))).toEqual([['1 of 2'], ['2 of 2']]);
+  });
+
+  it('say whose they are, to which scale, and to measure them first', () => {
+    const [sheet] = laySheets([{ ...slab('a', 70, 30), faceUp: 'the tail side' }], papers.letter, info, say);
+    const words = texts(sheet as Sheet);
+    for (const text of [
+      job.name,
+      job.date,
+      '1:1',
+      'mm',
+      'right hand',
+      'Sagitta 9.8.7',
+      'Face up: the tail side',
+      'cut',
+    ])
+      expect(words).toContain(text);
+    expect(words.join(' ')).toContain('Measure the check bars before you cut: print at 100 %, no fit to page.');
+    expect(words.join(' ')).toContain('Follow local rules; if in doubt, ask a qualified repairer.');
+  });
+
+  it('explain each kind of line that is on them with the line itself, and no other', () => {
+    const [sheet] = laySheets([slab('a', 70, 30)], papers.a4, info, say);
+    const lines = (id: string) => sheet?.primitives.filter((p) => p.id === id);
+    expect(lines('legend.cut.outline')).toMatchObject([{ kind: 'stroke', line: 'outline' }]);
+    expect(lines('legend.drill.outline')).toEqual([]);
+    // Nothing of the legend is there to be cut.
+    expect(sheet?.primitives.filter((p: Primitive) => p.kind === 'stroke' && p.purpose === 'cut')).toHaveLength(1);
+  });
+
+  it('keep a name of any length and with any characters inside its cell', () => {
+    const name = `Line\u0000one\nline two \u202e ${'wide '.repeat(60)}`;
+    const [sheet] = laySheets(
+      [slab('a', 70, 30)],
+      papers.a4,
+      sheetInfo({ ...job, name: name.slice(0, 200) }, '1'),
+      say,
+    );
+    const cell = groupBounds(sheet as Sheet, 'title.job');
+    const next = groupBounds(sheet as Sheet, 'title.date.rule');
+    expect(cell.maxX).toBeLessThanOrEqual(next.minX);
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: it is they that must not be there.
+    expect(texts(sheet as Sheet).join('')).not.toMatch(/[\u0000-\u001f\u202e]/);
+  });
+
+  it('refuse a piece that is too big, naming it, its size, the room and the way out', () => {
+    const lay = (width: number, id: PaperId) => () => laySheets([slab('big', width, 100)], papers[id], info, say);
+    expect(lay(300, 'a4')).toThrow(
+      /“Slab big” is 300\.0 × 1\d\d\.\d mm .* A4: .* room for 2\d\d\.\d × 1\d\d\.\d mm.*larger paper, A3/,
+    );
+    expect(lay(300, 'a3')).not.toThrow();
+    expect(lay(900, 'a4')).toThrow(/No paper here is large enough/);
+  });
+});
+
+describe('a piece’s own page', () => {
+  it('is cropped to it, with check bars in both directions that keep clear of it', () => {
+    const sheet = pieceSheet(slab('a', 180, 40), info, say);
+    expectCheckBars(sheet);
+    const piece = boundsOfPrimitives(sheet.primitives.filter((p) => p.id === 'outline'));
+    expect(piece.maxX - piece.minX).toBeCloseTo(180, 9);
+    expect(sheet.width).toBeLessThan(180 + 30);
+    for (const part of ['check.x', 'check.y', 'sheet.'])
+      expect(overlap(piece, groupBounds(sheet, part)), part).toBe(false);
+    const all = boundsOfPrimitives(sheet.primitives);
+    expect(Math.min(all.minX, all.minY)).toBeGreaterThan(0);
+    expect(all.maxX).toBeLessThan(sheet.width);
+    expect(all.maxY).toBeLessThan(sheet.height);
+    expect(texts(sheet)).toContain(`Slab a · 1:1 · ${job.name}`);
+  });
+});
