@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { fieldAt, itemOf, schemaAt, shapeOf } from './fields.ts';
-import { type Job, type JobString, jobFormat, jobSchema, jobVersion, words } from './job.ts';
+import { type Job, type JobString, jobFormat, jobSchema, jobVersion, keyPattern, words } from './job.ts';
 import { groupRefusal, refusal } from './job-words.ts';
 import { quote } from './names.ts';
 import type { Problem } from './problem.ts';
@@ -75,11 +75,11 @@ function traps(value: unknown, path: readonly string[]): Problem[] {
   );
 }
 
-/** An item's key in a list, or its place where it has no key of its own. */
+/** An item's key in a list, or its place where it has no key of its own, or one that would break the path. */
 function itemKey(list: readonly unknown[], index: number): string {
   const id = (item: unknown) => (isBag(item) ? item.id : undefined);
   const own = id(list[index]);
-  const alone = typeof own === 'string' && own !== '' && list.filter((item) => id(item) === own).length === 1;
+  const alone = typeof own === 'string' && keyPattern.test(own) && list.filter((item) => id(item) === own).length === 1;
   return alone ? own : String(index);
 }
 
@@ -251,13 +251,8 @@ function presets(schema: Schema): unknown {
 /** A new job of this day (year-month-day): every field at its preset, with six steel strings. */
 export function newJob(today: string): Job {
   const preset = presets(jobSchema) as Job;
-  return {
-    ...preset,
-    format: jobFormat,
-    version: jobVersion,
-    date: today,
-    strings: { ...preset.strings, list: steelSet.map(newString) },
-  };
+  const strings = { ...preset.strings, list: steelSet.map(newString) };
+  return inOrder(jobSchema, { ...preset, format: jobFormat, version: jobVersion, date: today, strings }) as Job;
 }
 
 /** The JSON Schema (draft 2020-12) of a job file, with each field's label, help and preset. */

@@ -397,7 +397,7 @@ const pins = z.looseObject({
 });
 
 /** A key stands inside paths such as `strings.list.E2.gauge`, so it holds no full stop, blank or asterisk. */
-const keyPattern = /^[^\s.*]+$/;
+export const keyPattern = /^[^\s.*]+$/;
 
 /** One string, bass first in the list. A job's lists are keyed by `id`, never by position. */
 const string = z.looseObject({

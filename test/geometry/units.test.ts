@@ -1,0 +1,286 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  formatQuantity,
+  type LengthUnit,
+  MM_PER_INCH,
+  noteName,
+  parseQuantity,
+  type QuantityKind,
+  type ShowUnits,
+} from '../../geometry/units.ts';
+
+const all = (unit: LengthUnit): ShowUnits => ({ length: unit, radius: unit, gauge: unit });
+
+const read = (text: string, kind: QuantityKind = 'length', unit: LengthUnit = 'mm', word?: string) => {
+  const parsed = parseQuantity(text, kind, unit, word === undefined ? {} : { word });
+  if (!parsed.ok) throw new Error(parsed.says);
+  return parsed.value;
+};
+
+const refused = (text: string, kind: QuantityKind = 'length', unit: LengthUnit = 'mm', word?: string) => {
+  const parsed = parseQuantity(text, kind, unit, word === undefined ? {} : { word });
+  if (parsed.ok) throw new Error(`“${text}” was read as ${parsed.value}`);
+  return parsed.says;
+};
+
+describe('lengths as they are typed', () => {
+  it('takes an inch as 25.4 mm exactly (international yard and pound agreement, 1959)', () => {
+    expect(MM_PER_INCH).toBe(25.4);
+    expect(read('1 in')).toBe(25.4);
+    expect(read('36 in')).toBe(914.4);
+    expect(read('3 ft')).toBe(914.4);
+  });
+
+  it.each([
+    ['2.4', 2.4],
+    ['2,4', 2.4],
+    ['2.4 mm', 2.4],
+    ['2.4MM', 2.4],
+    ['.5', 0.5],
+    ['3.', 3],
+    ['+2', 2],
+    ['-1.5', -1.5],
+    ['−1.5', -1.5],
+    ['1.2 cm', 12],
+    ['7.6 m', 7600],
+    ['2.4\u00a0mm', 2.4],
+    ['2.4\u2009mm', 2.4],
+    ['\u202f 2.4 ', 2.4],
+    ['½ mm', 0.5],
+  ])('reads %j in a field of mm as %f mm', (text, mm) => {
+    expect(read(text)).toBe(mm);
+  });
+
+  it.each([
+    ['3 5/32', 3 + 5 / 32],
+    ['3-5/32', 3 + 5 / 32],
+    ['3\u20115/32', 3 + 5 / 32],
+    ['3\u00a05/32', 3 + 5 / 32],
+    ['-3-5/32', -(3 + 5 / 32)],
+    ['−1/64', -1 / 64],
+    ['5/32"', 5 / 32],
+    ['5⁄32', 5 / 32],
+    ['1/8 in', 1 / 8],
+    ['7/4', 7 / 4],
+    ['25 1/2″', 25.5],
+    ['25 1/2”', 25.5],
+    ["25 1/2''", 25.5],
+    ['½', 0.5],
+    ['3½', 3.5],
+    ['3 ⅞ in', 3.875],
+    ['.093 in', 0.093],
+    ['0.093 Inches', 0.093],
+    ['25 ft', 300],
+    ["25'", 300],
+    ['25′', 300],
+  ])('reads %j as inches wherever it is typed', (text, inches) => {
+    for (const unit of ['mm', 'in', 'fraction'] as const)
+      expect(read(text, 'length', unit)).toBeCloseTo(inches * 25.4, 9);
+  });
+
+  it('reads a bare number in its field’s unit', () => {
+    expect(read('.093', 'gauge', 'in')).toBe(2.3622);
+    expect(read('14', 'radius', 'in')).toBe(355.6);
+    expect(read('3', 'length', 'fraction')).toBe(76.2);
+    expect(read('3', 'length', 'mm')).toBe(3);
+    expect(read('3 mm', 'length', 'in')).toBe(3);
+  });
+
+  it('reads a comma as a decimal comma always, never as a thousands mark', () => {
+    expect(read('1,234')).toBe(1.234);
+    expect(read('1.234')).toBe(1.234);
+    expect(refused('1,234.5')).toContain('thousands are not separated');
+    expect(refused('1.234,5')).toContain('thousands are not separated');
+    expect(refused('1 234')).toContain('two numbers');
+  });
+
+  it('takes a word only where it is allowed', () => {
+    expect(read(' Flat ', 'radius', 'in', 'flat')).toBe('flat');
+    expect(refused('flat', 'radius')).toContain('“flat” is not a radius');
+    expect(refused('round', 'radius', 'in', 'flat')).toMatch(/Or type “flat”\.$/);
+  });
+});
+
+describe('what is refused', () => {
+  it.each([
+    ['', 'Nothing is typed here'],
+    ['   ', 'Nothing is typed here'],
+    ['abc', '“abc” is not a length'],
+    ['1/0', '0 under the fraction’s line'],
+    ['3 5/4', 'not less than 1'],
+    ['1.5/2', '“1.5/2” is not a length'],
+    ['2..4', 'more than one decimal mark'],
+    ['1,2,3', 'more than one decimal mark'],
+    ['1e9', 'write the number out'],
+    ['1E+9 mm', 'write the number out'],
+    ['NaN', '“NaN” is not a length'],
+    ['Infinity', '“Infinity” is not a length'],
+    ['2.4 kg', '“kg”, which is no unit'],
+    ['2.4 mm mm', '“mm mm”, which is no unit'],
+    ['2.4 constructor', '“constructor”, which is no unit'],
+    ['--5', '“--5” is not a length'],
+    ['.', '“.” is not a length'],
+    ['½½', '“½½” is not a length'],
+    ['0x10', '“0x10” is not a length'],
+    ['٣', '“٣” is not a length'],
+  ])('refuses %j in words that quote it and say what is accepted', (text, words) => {
+    const says = refused(text);
+    expect(says).toContain(words);
+    expect(says).toContain('2.4 mm, .093 in, 3 5/32 or 25 ft');
+  });
+
+  it('quotes no more than 40 characters, however many are typed', () => {
+    const says = refused('x'.repeat(10_000));
+    expect(says).toContain(`“${'x'.repeat(40)}…”`);
+    expect(says.length).toBeLessThan(250);
+  });
+
+  it('refuses a number beyond all numbers', () => {
+    expect(refused('9'.repeat(10_000))).toContain('too long');
+  });
+
+  it('never throws, and never reads anything but a finite number', () => {
+    const kinds = fc.constantFrom<QuantityKind>('length', 'gauge', 'angle', 'force', 'frequency', 'count', 'slope');
+    const near = fc.string({ unit: fc.constantFrom(...'0123456789.,/ -+e½"\'mincftHz#bE°') });
+    fc.assert(
+      fc.property(fc.oneof(near, fc.string({ unit: 'grapheme' })), kinds, (text, kind) => {
+        const parsed = parseQuantity(text, kind, 'in');
+        expect(parsed.ok ? Number.isFinite(parsed.value) : parsed.says.length > 20).toBe(true);
+      }),
+    );
+  });
+});
+
+describe('other kinds', () => {
+  // ISO 16: A4 = 440 Hz; equal temperament. Published to 3 decimals in any table of it.
+  it.each([
+    ['E2', 82.407],
+    ['A2', 110],
+    ['D3', 146.832],
+    ['G3', 195.998],
+    ['B3', 246.942],
+    ['E4', 329.628],
+    ['A4', 440],
+    ['C4', 261.626],
+    ['F#3', 184.997],
+    ['Gb3', 184.997],
+    ['f♯3', 184.997],
+    ['Bb1', 58.27],
+    ['b1', 61.735],
+    ['B#3', 261.626],
+  ])('reads the note %s as %f Hz', (note, hertz) => {
+    expect(read(note, 'frequency')).toBeCloseTo(hertz, 3);
+  });
+
+  it('reads hertz, and refuses what is neither', () => {
+    expect(read('82,41 Hz', 'frequency')).toBe(82.41);
+    expect(read('110', 'frequency', 'in')).toBe(110);
+    expect(refused('H2', 'frequency')).toContain('for example 82.41 Hz, E2, F#3 or Bb1');
+    expect(refused('1/2', 'frequency')).toContain('write decimals');
+  });
+
+  it('names the note of a frequency within a twentieth of a cent', () => {
+    expect(
+      ['E2', 'A2', 'D3', 'G3', 'B3', 'E4', 'F#3'].map((note) => noteName(Number(read(note, 'frequency')))),
+    ).toEqual(['E2', 'A2', 'D3', 'G3', 'B3', 'E4', 'F#3']);
+    expect(noteName(82.407)).toBe('E2');
+    expect(noteName(82.5)).toBeUndefined();
+    expect(noteName(Number.NaN)).toBeUndefined();
+  });
+
+  it('reads degrees, newtons, whole numbers and slopes', () => {
+    expect(read('26.5°', 'angle')).toBe(26.5);
+    expect(read('26.5 degrees', 'angle', 'in')).toBe(26.5);
+    expect(read('110 N', 'force')).toBe(110);
+    expect(read('14', 'count', 'in')).toBe(14);
+    expect(refused('14.5', 'count')).toContain('not a whole number');
+    expect(refused('14 mm', 'count')).toContain('no unit');
+    expect(read('1.2', 'slope', 'in')).toBe(0.012);
+    expect(read('1.2 mm/100 mm', 'slope')).toBe(0.012);
+    expect(read('-0,3 %', 'slope')).toBe(-0.003);
+  });
+});
+
+describe('lengths as they are shown', () => {
+  it.each<[number, QuantityKind, LengthUnit, string]>([
+    [9.3, 'length', 'mm', '9.3 mm'],
+    [4.65, 'length', 'mm', '4.65 mm'],
+    [10, 'length', 'mm', '10.0 mm'],
+    [152, 'length', 'mm', '152.0 mm'],
+    [640.25, 'length', 'mm', '640.3 mm'],
+    [-0.36, 'length', 'mm', '−0.36 mm'],
+    [-0.004, 'length', 'mm', '0.0 mm'],
+    [355.6, 'radius', 'mm', '355.6 mm'],
+    [7600, 'radius', 'mm', '7600 mm'],
+    [0.3683, 'gauge', 'mm', '0.368 mm'],
+    [9.3, 'length', 'in', '0.366 in'],
+    [355.6, 'radius', 'in', '14 in'],
+    [377.93, 'radius', 'in', '14.88 in'],
+    [254 * 0.75, 'radius', 'in', '7.5 in'],
+    [0.053 * 25.4, 'gauge', 'in', '0.053 in'],
+    [0.0145 * 25.4, 'gauge', 'in', '0.0145 in'],
+    [80.16875, 'length', 'fraction', '3 5/32 in'],
+    [0, 'length', 'fraction', '0 in'],
+    [0.1, 'length', 'fraction', '0 in'],
+    [-0.1, 'length', 'fraction', '0 in'],
+    [-25.4 / 64, 'length', 'fraction', '−1/64 in'],
+    [25.39, 'length', 'fraction', '1 in'],
+    [12.7, 'length', 'fraction', '1/2 in'],
+  ])('shows %f mm, a %s, in %s as %s', (value, kind, unit, text) => {
+    expect(formatQuantity(value, kind, all(unit), { unit: true })).toBe(text);
+    expect(formatQuantity(value, kind, all(unit))).toBe(text.replace(/ (mm|in)$/, ''));
+  });
+
+  it('shows other kinds with their own units', () => {
+    const show = all('in');
+    expect(formatQuantity(26.663, 'angle', show, { unit: true })).toBe('26.7°');
+    expect(formatQuantity(101.97, 'force', show, { unit: true })).toBe('102.0 N');
+    expect(formatQuantity(82.407, 'frequency', show, { unit: true })).toBe('82.41 Hz');
+    expect(formatQuantity(14, 'count', show, { unit: true })).toBe('14');
+    expect(formatQuantity(0.0125, 'slope', show, { unit: true })).toBe('1.25 mm/100 mm');
+  });
+
+  it('shows exactly as many digits as are asked for', () => {
+    expect(formatQuantity(9.3, 'length', all('mm'), { digits: 2 })).toBe('9.30');
+    expect(formatQuantity(640.257, 'length', all('mm'), { digits: 2 })).toBe('640.26');
+    expect(formatQuantity(9.3, 'length', all('mm'), { digits: 0 })).toBe('9');
+    expect(formatQuantity(101.97, 'force', all('mm'), { digits: 2, unit: true })).toBe('101.97 N');
+  });
+
+  it('shows words as they are, an infinite radius as flat and no number as a dash', () => {
+    expect(formatQuantity('flat', 'radius', all('in'), { unit: true })).toBe('flat');
+    expect(formatQuantity(Number.POSITIVE_INFINITY, 'radius', all('in'))).toBe('flat');
+    expect(formatQuantity(Number.NaN, 'radius', all('in'))).toBe('–');
+    expect(formatQuantity(Number.POSITIVE_INFINITY, 'length', all('in'))).toBe('–');
+  });
+});
+
+describe('what is shown can be typed again', () => {
+  const kinds: readonly QuantityKind[] = ['length', 'radius', 'gauge', 'angle', 'force', 'frequency', 'count', 'slope'];
+  // Half of the last digit or fraction shown, in the stored unit.
+  const finest: Record<QuantityKind, Record<LengthUnit, number>> = {
+    length: { mm: 0.05, in: 0.0005 * 25.4, fraction: 25.4 / 128 },
+    radius: { mm: 0.05, in: 0.005 * 25.4, fraction: 25.4 / 128 },
+    gauge: { mm: 0.0005, in: 0.00005 * 25.4, fraction: 25.4 / 128 },
+    angle: { mm: 0.05, in: 0.05, fraction: 0.05 },
+    force: { mm: 0.05, in: 0.05, fraction: 0.05 },
+    frequency: { mm: 0.005, in: 0.005, fraction: 0.005 },
+    count: { mm: 0, in: 0, fraction: 0 },
+    slope: { mm: 0.00005, in: 0.00005, fraction: 0.00005 },
+  };
+
+  it('to within half of the last digit shown, with or without its unit', () => {
+    const numbers = fc.double({ min: -60_000, max: 60_000, noNaN: true });
+    const units = fc.constantFrom<LengthUnit>('mm', 'in', 'fraction');
+    fc.assert(
+      fc.property(numbers, fc.constantFrom(...kinds), units, fc.boolean(), (number, kind, unit, withUnit) => {
+        const value = kind === 'count' ? Math.round(number) : kind === 'slope' ? number / 1e6 : number;
+        const text = formatQuantity(value, kind, all(unit), { unit: withUnit });
+        const back = Number(read(text, kind, unit));
+        expect(Math.abs(back - value)).toBeLessThanOrEqual(finest[kind][unit] * (1 + 1e-9) + 1e-9);
+      }),
+      { numRuns: 500 },
+    );
+  });
+});
