@@ -124,7 +124,7 @@ const readTexts = async (page: PDFPageProxy): Promise<PdfText[]> => {
   const { items } = await page.getTextContent();
   return items.flatMap((item): PdfText[] => {
     if (!('str' in item) || item.str === '') return [];
-    const [a, b, , , e, f] = item.transform as Matrix;
+    const [a, b, , , e, f] = item.transform as unknown as Matrix;
     return [
       {
         text: item.str,
