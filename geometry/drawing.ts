@@ -22,6 +22,8 @@ export type Matter = 'wood' | 'bone' | 'top' | 'pin' | 'hole' | 'ink';
 export interface Quantity {
   readonly value: number | 'flat';
   readonly kind: QuantityKind;
+  /** Said with its unit even where lengths stand bare. */
+  readonly unit?: boolean;
 }
 
 export type Label = readonly (string | Quantity)[];

@@ -20,12 +20,19 @@ const hatchAngle = 45;
 const rowPitch = 1.25;
 const noteGap = 0.4;
 
-/** How labels are worded in the units chosen; with `unit`, every quantity carries its unit. */
+/**
+ * Says labels in the reader's units. On a drawing lengths and gauges stand bare, as the drawing states their unit once; radii and angles, which may
+ * be in another, carry theirs. With `unit` every number does, or none.
+ */
 export const sayWith =
   (show: ShowUnits, options: { readonly unit?: boolean } = {}) =>
   (label: Label): string =>
     label
-      .map((part) => (typeof part === 'string' ? part : formatQuantity(part.value, part.kind, show, options)))
+      .map((part) => {
+        if (typeof part === 'string') return part;
+        const bare = part.kind === 'length' || part.kind === 'gauge';
+        return formatQuantity(part.value, part.kind, show, { unit: options.unit ?? (part.unit || !bare) });
+      })
       .join('');
 
 const pathParts = (mark: PathMark, em: number): Stroke[] => {

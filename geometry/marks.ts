@@ -1,10 +1,12 @@
-import type { DimensionMark, Drawing, Label, Mark, NoteMark, PathMark, Quantity } from './drawing.ts';
+import type { DimensionMark, Label, Mark, NoteMark, PathMark, Quantity } from './drawing.ts';
 import { polyline } from './shape/path.ts';
 import { mirrorX, translate } from './shape/transform.ts';
 import type { Path, Point } from './shape/types.ts';
 
 /** A length, mm, that a label shows in the reader's unit. */
 export const length = (value: number): Quantity => ({ value, kind: 'length' });
+/** A length that always carries its unit. */
+export const fullLength = (value: number): Quantity => ({ value, kind: 'length', unit: true });
 export const radius = (value: number | 'flat'): Quantity => ({ value, kind: 'radius' });
 export const angle = (value: number): Quantity => ({ value, kind: 'angle' });
 
@@ -142,6 +144,6 @@ const move = (mark: Mark, dx: number, dy: number, prefix: string): Mark => {
 export const moved = (marks: readonly Mark[], dx: number, dy: number, prefix = ''): readonly Mark[] =>
   marks.map((mark) => move(mark, dx, dy, prefix));
 
-/** A drawing seen from above or from the tail, mirrored for a left-handed guitar. */
-export const forHand = (drawing: Drawing, hand: 'right' | 'left'): Drawing =>
-  hand === 'left' ? { ...drawing, marks: mirrored(drawing.marks) } : drawing;
+/** Marks seen from above or from the tail, mirrored for a left-handed guitar. */
+export const forHand = (marks: readonly Mark[], hand: 'right' | 'left'): readonly Mark[] =>
+  hand === 'left' ? mirrored(marks) : marks;

@@ -2,7 +2,7 @@ import { footprintOutline } from '../bridge/outline.ts';
 import { saddleLineAt, slotOutline } from '../bridge/slot.ts';
 import type { Drawing, Mark } from '../drawing.ts';
 import type { Job } from '../job.ts';
-import { across, forHand, length, note, showLine, stroke, upright } from '../marks.ts';
+import { across, forHand, fullLength, note, showLine, stroke, upright } from '../marks.ts';
 import { circle } from '../shape/arc.ts';
 import { pathIntersections } from '../shape/intersect.ts';
 import { bounds } from '../shape/measure.ts';
@@ -72,7 +72,7 @@ export const above = (job: Job, design: Design): Drawing => {
         { line: 'thin', purpose: 'show', jobPath: `strings.list.${s.id}.setback` },
       );
     }),
-    showLine('centre', { x: 0, y: top - 4 }, { x: 0, y: rear + 6 }, 'centre'),
+    showLine('centre', { x: 0, y: top - 4 }, { x: 0, y: rear + 3 }, 'centre'),
     ...design.strings.map((s) =>
       note(
         `string.${s.id}.name`,
@@ -103,11 +103,13 @@ export const above = (job: Job, design: Design): Drawing => {
       'pins.fromSaddle',
     ),
     across('pins.spread', bassPin, treblePin, rear, 2.2, 'pins.spread'),
+  ];
+  const header: readonly Mark[] = [
     note('title', { x: -half, y: top }, ['From above'], { anchor: 'start', bold: true, shift: { dx: 0, dy: -4.6 } }),
-    note('fromNut', { x: half, y: top }, ['saddle line ', length(saddleLine.x), ' from the nut'], {
+    note('fromNut', { x: half, y: top }, ['saddle line ', fullLength(saddleLine.x), ' from the nut'], {
       anchor: 'end',
       shift: { dx: 0, dy: -4.6 },
     }),
   ];
-  return forHand({ id: 'above', title: 'From above', marks }, job.hand);
+  return { id: 'above', title: 'From above', marks: [...forHand(marks, job.hand), ...header] };
 };

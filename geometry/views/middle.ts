@@ -7,7 +7,7 @@ import type { Design, SolvedString } from '../solve.ts';
 
 /** How far the planes are drawn before and behind the bridge, mm. */
 const BEFORE = 24;
-const BEHIND = 14;
+const BEHIND = 22;
 
 /** The string that the section shows: the one next to the middle, on the bass side. */
 export const middleString = (design: Design): SolvedString =>
@@ -95,13 +95,13 @@ export const middle = (job: Job, design: Design): Drawing => {
       { line: 'outline', purpose: 'show' },
     ),
     note('string.breakAngle', at(string.breakX, crown), [`${string.name} breaks by `, angle(string.breakAngle)], {
-      anchor: 'middle',
       shift: { dx: 0, dy: -1 },
     }),
-    note('fretPlane.name', at(nutward, 0), ['fret plane, at pitch'], { anchor: 'end', shift: { dx: 0, dy: 1.2 } }),
-    note('straightedge.name', at(nutward, rise), ['straightedge, strings off'], {
-      anchor: 'end',
-      shift: { dx: 0, dy: -3.2 },
+    note('fretPlane.name', at(nutward, 0), ['fret plane'], { anchor: 'end', shift: { dx: 0, dy: 1.1 } }),
+    note('straightedge.name', at(tailward, rise), ['straightedge'], { anchor: 'start', shift: { dx: 0, dy: -0.5 } }),
+    note('slot.depth', at(saddleLine.x, topHeight), ['slot ', length(slot.depth), ' deep'], {
+      shift: { dx: 0, dy: 1.4 },
+      jobPath: 'slot.depth',
     }),
     upright(
       'guitar.neckPlaneHeight',
@@ -112,11 +112,10 @@ export const middle = (job: Job, design: Design): Drawing => {
       'guitar.neckPlaneHeight',
     ),
     upright('bridge.thickness', at(rear, deckCentre), at(rear, topHeight), -tailward, -1.4, 'bridge.thickness'),
-    upright('light', at(rear, rise), at(rear, deckCentre), -tailward, -4.4, 'guitar.neckPlaneHeight', [
+    upright('light', at(rear, rise), at(rear, deckCentre), -tailward, -4.2, 'guitar.neckPlaneHeight', [
       'light ',
       length(design.straightedgeClearance),
     ]),
-    upright('slot.depth', at(slotFront, deckCentre), at(slotFront, slotFloor), -front, 2, 'slot.depth'),
     note('title', at(tailward, Math.max(crown, rise)), ['Along the middle'], {
       anchor: 'start',
       bold: true,

@@ -114,17 +114,16 @@ export const tail = (job: Job, design: Design): Drawing => {
       anchor: 'end',
       shift: { dx: -0.6, dy: -0.5 },
     }),
-    note('title', { x: -half, y: -highest }, ['From the tail, cut at the saddle line'], {
+    note('bass', { x: -half, y: bottom }, ['bass'], { anchor: 'start', shift: { dx: 0, dy: 1.6 } }),
+    note('treble', { x: half, y: bottom }, ['treble'], { anchor: 'end', shift: { dx: 0, dy: 1.6 } }),
+  ];
+  const header: readonly Mark[] = [
+    note('title', { x: -half, y: -highest }, ['From the tail, at the saddle'], {
       anchor: 'start',
       bold: true,
       shift: { dx: 0, dy: -3.6 },
     }),
-    note('gaps', { x: half, y: -highest }, ['gap between crown and bridge at each string'], {
-      anchor: 'end',
-      shift: { dx: 0, dy: -3.6 },
-    }),
-    note('bass', { x: -half, y: bottom }, ['bass'], { anchor: 'start', shift: { dx: 0, dy: 1.6 } }),
-    note('treble', { x: half, y: bottom }, ['treble'], { anchor: 'end', shift: { dx: 0, dy: 1.6 } }),
+    note('gaps', { x: half, y: -highest }, ['gap at each string'], { anchor: 'end', shift: { dx: 0, dy: -3.6 } }),
   ];
-  return forHand({ id: 'tail', title: 'From the tail', marks }, job.hand);
+  return { id: 'tail', title: 'From the tail', marks: [...forHand(marks, job.hand), ...header] };
 };

@@ -35,17 +35,17 @@ export const endProfilePiece: Piece = {
         anchor: 'start',
         shift: { dx: 0.8, dy: -0.8 },
       }),
-      note('dome', { x: half, y: bottom }, ['underside to the dome, ', radius(guitar.topRadius)], {
+      note('dome', { x: half, y: bottom }, ['dome ', radius(guitar.topRadius)], {
         anchor: 'end',
         shift: { dx: 0, dy: 1.6 },
       }),
-      note('floor', { x: -floor, y: top }, ['slot floor ', length(slot.depth), ' below the centre'], {
-        anchor: 'start',
-        shift: { dx: 0, dy: -0.8 },
+      note('floor', { x: 0, y: top }, ['slot floor ', length(slot.depth), ' down'], {
+        anchor: 'end',
+        shift: { dx: -0.8, dy: -0.8 },
       }),
       note('bass', { x: -half, y: top }, ['bass'], { anchor: 'start', bold: true, shift: { dx: 0, dy: -0.8 } }),
       note('treble', { x: half, y: top }, ['treble'], { anchor: 'end', bold: true, shift: { dx: 0, dy: -0.8 } }),
     ];
-    return forHand({ id: 'end-profile', title: 'End profile', marks }, job.hand);
+    return { id: 'end-profile', title: 'End profile', marks: forHand(marks, job.hand) };
   },
 };

@@ -22,7 +22,6 @@ export const footprint: Piece = {
     const bass = strings[0];
     const treble = strings.at(-1);
     if (bass === undefined || treble === undefined) throw new RangeError('A footprint needs strings to be placed by.');
-    const fromFret12 = (x: number) => [length(x - fret12), ' from fret 12'] as const;
     const marks: Mark[] = [
       stroke('outline', outline, { line: 'outline', purpose: 'cut' }),
       stroke('slot', slotOutline(slot, saddleLine), { line: 'outline', purpose: 'cut' }),
@@ -33,47 +32,52 @@ export const footprint: Piece = {
         showLine(`pin.${s.id}.along`, { x: s.pin.x, y: s.pin.y - CROSS }, { x: s.pin.x, y: s.pin.y + CROSS }),
         showLine(
           `string.${s.id}`,
-          { x: s.acrossAtNut + ((s.acrossAtSaddle - s.acrossAtNut) * (front - 8)) / s.breakX, y: front - 8 },
+          { x: s.acrossAtNut + ((s.acrossAtSaddle - s.acrossAtNut) * (front - 10)) / s.breakX, y: front - 10 },
           { x: s.acrossAtSaddle, y: s.breakX },
         ),
         note(
           `string.${s.id}.name`,
-          { x: s.acrossAtNut + ((s.acrossAtSaddle - s.acrossAtNut) * (front - 8)) / s.breakX, y: front - 8 },
+          { x: s.acrossAtNut + ((s.acrossAtSaddle - s.acrossAtNut) * (front - 10)) / s.breakX, y: front - 10 },
           [s.name],
           { shift: { dx: 0, dy: -0.4 }, stagger: 'names' },
         ),
       ]),
-      showLine('centre', { x: 0, y: front - 14 }, { x: 0, y: rear + 8 }, 'centre'),
+      showLine('centre', { x: 0, y: front - 16 }, { x: 0, y: rear + 4 }, 'centre'),
       showLine(
         'saddleLine',
         { x: -half - 6, y: saddleLineAt(saddleLine, -half - 6) },
         { x: half + 6, y: saddleLineAt(saddleLine, half + 6) },
         'centre',
       ),
-      note('saddleLine.bass', { x: -half - 6, y: saddleLineAt(saddleLine, -half - 6) }, ['saddle line'], {
-        anchor: 'start',
-        shift: { dx: 0, dy: -0.4 },
-      }),
-      note('fromFret12.bass', { x: -half, y: front }, [bass.name, ' breaks ', ...fromFret12(bass.breakX)], {
-        anchor: 'start',
-        shift: { dx: 0, dy: -0.6 },
-      }),
-      note('fromFret12.treble', { x: half, y: front }, [treble.name, ' breaks ', ...fromFret12(treble.breakX)], {
+      note('saddleLine.name', { x: half, y: saddleLineAt(saddleLine, half) }, ['saddle line'], {
         anchor: 'end',
+        shift: { dx: -0.8, dy: 1.1 },
+      }),
+      note('fromFret12.bass', { x: -half, y: front }, ['fret 12 to ', bass.name, ': ', length(bass.breakX - fret12)], {
+        anchor: 'start',
         shift: { dx: 0, dy: -0.6 },
       }),
+      note(
+        'fromFret12.treble',
+        { x: half, y: front },
+        ['fret 12 to ', treble.name, ': ', length(treble.breakX - fret12)],
+        {
+          anchor: 'end',
+          shift: { dx: 0, dy: -0.6 },
+        },
+      ),
       note('bass', { x: -half, y: front }, ['bass'], { anchor: 'start', bold: true, shift: { dx: 0.8, dy: 1.4 } }),
       note('treble', { x: half, y: front }, ['treble'], { anchor: 'end', bold: true, shift: { dx: -0.8, dy: 1.4 } }),
-      note('towardsNut', { x: 0, y: front - 14 }, ['towards the nut ↑'], {
+      note('towardsNut', { x: 0, y: front - 16 }, ['towards the nut ↑'], {
         anchor: 'start',
         shift: { dx: 0.8, dy: -0.2 },
       }),
-      across('length', { x: -half, y: front }, { x: half, y: front }, front - 14, -2.6),
+      across('length', { x: -half, y: front }, { x: half, y: front }, front - 16, -2.6),
       upright('depth', { x: half, y: front }, { x: 0, y: rear }, half, 4.2),
       upright('frontToSaddle', { x: -half, y: front }, { x: 0, y: saddleLine.x }, -half, -3.6),
       upright('saddleToPins', { x: 0, y: saddleLine.x }, { x: 0, y: (bass.pin.y + treble.pin.y) / 2 }, -half, -3.6),
       across('pinSpread', bass.pin, treble.pin, rear, 3),
     ];
-    return forHand({ id: 'footprint', title: 'Footprint, slot and pins', marks }, job.hand);
+    return { id: 'footprint', title: 'Footprint, slot and pins', marks: forHand(marks, job.hand) };
   },
 };

@@ -56,8 +56,8 @@ export const saddle: Piece = {
       ),
       across('spread', { x: first.x, y: bottom }, { x: last.x, y: bottom }, bottom, 2.6),
       across('length', { x: -half, y: bottom }, { x: half, y: bottom }, bottom, 4.8),
-      note('bass', { x: -half, y: highest }, ['bass'], { anchor: 'start', bold: true, shift: { dx: -3, dy: -2.4 } }),
-      note('treble', { x: half, y: highest }, ['treble'], { anchor: 'end', bold: true, shift: { dx: 3, dy: -2.4 } }),
+      note('bass', { x: -half, y: highest - 3 }, ['bass'], { anchor: 'start', bold: true, shift: { dx: 0, dy: -2 } }),
+      note('treble', { x: half, y: highest - 3 }, ['treble'], { anchor: 'end', bold: true, shift: { dx: 0, dy: -2 } }),
       note(
         'crown',
         { x: 0, y: bottom },
@@ -65,7 +65,6 @@ export const saddle: Piece = {
         { anchor: 'middle', shift: { dx: 0, dy: 6.4 } },
       ),
     ];
-    const fromTail = forHand({ id: 'saddle', title: 'Saddle, front face', marks }, job.hand);
-    return { ...fromTail, marks: mirrored(fromTail.marks) };
+    return { id: 'saddle', title: 'Saddle, front face', marks: mirrored(forHand(marks, job.hand)) };
   },
 };

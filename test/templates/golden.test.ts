@@ -1,0 +1,29 @@
+// Every view and piece of every starter, kept as a drawing so that a change in the picture shows in review: look at it before you accept it.
+import { describe, expect, it } from 'vitest';
+import { readJob } from '../../geometry/job-file.ts';
+import { boundsOfPrimitives, layOut, sayWith } from '../../geometry/layout.ts';
+import { threeViews } from '../../geometry/views/index.ts';
+import { starters } from '../../src/jobs/index.ts';
+import { pieces } from '../../templates/pieces/index.ts';
+import { toSvg } from '../../templates/svg.ts';
+import { svgWindow } from '../../templates/svg-window.ts';
+import { solved } from '../solved.ts';
+
+const window = svgWindow();
+
+describe.each(starters)('$id', ({ id, text }) => {
+  const read = readJob(text);
+  if (!read.ok) throw new Error(read.problems[0]?.says);
+  const { job } = read;
+  const design = solved(job);
+  const say = sayWith(job.show);
+  const drawings = [threeViews(job, design, 3.5, say), ...pieces.map((piece) => piece.draw(job, design))];
+
+  it.each(drawings)('$id', async (drawing) => {
+    const primitives = layOut(drawing.marks, { em: 3.5, say });
+    const { minX, minY, maxX, maxY } = boundsOfPrimitives(primitives);
+    const size = { left: minX, top: minY, width: maxX - minX, height: maxY - minY };
+    const svg = toSvg(primitives, { ...size, title: drawing.title, window });
+    await expect(`${svg.replaceAll('><', '>\n<')}\n`).toMatchFileSnapshot(`../golden/${id}/${drawing.id}.svg`);
+  });
+});
