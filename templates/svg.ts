@@ -42,10 +42,15 @@ const wholeCircle = ({ path }: Stroke) => {
 const drawStroke = (group: Container, stroke: Stroke, id: string): void => {
   const circle = wholeCircle(stroke);
   const drawn = circle ? group.circle().attr(circle) : group.path().attr({ d: pathData(stroke.path) });
-  drawn.attr({ id, 'stroke-width': lineWidth[stroke.line] });
+  drawn.attr({ id });
+  if (stroke.matter === 'ink') {
+    // Filled to its outline and no farther, so that an arrow's tip stays where it points.
+    drawn.attr({ fill: ink, stroke: 'none' });
+    return;
+  }
+  drawn.attr({ 'stroke-width': lineWidth[stroke.line] });
   const dash = dashes[stroke.line];
   if (dash.length > 0) drawn.attr({ 'stroke-dasharray': dash.map(digits).join(' ') });
-  if (stroke.matter === 'ink') drawn.attr({ fill: ink });
 };
 
 const drawText = (group: Container, text: Text, id: string): void => {

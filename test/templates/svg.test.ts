@@ -106,7 +106,7 @@ describe.each([
       stroke('tip', { path: outline, matter: 'ink' }),
     ]);
     expect(elements.find((e) => e.id === 'wood')?.attributes.fill).toBeUndefined();
-    expect(elements.find((e) => e.id === 'tip')?.attributes.fill).toBe('#000000');
+    expect(elements.find((e) => e.id === 'tip')?.attributes).toMatchObject({ fill: '#000000', stroke: 'none' });
   });
 
   it('writes texts at their place, size, anchor and turn, without kerning and ligatures', () => {

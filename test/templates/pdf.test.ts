@@ -1,0 +1,192 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { Primitive, Stroke, Text } from '../../geometry/drawing.ts';
+import { arc, circle } from '../../geometry/shape/arc.ts';
+import { polyline } from '../../geometry/shape/path.ts';
+import { textWidth } from '../../geometry/text.ts';
+import { type PdfOptions, type PdfPage, toPdf } from '../../templates/pdf.ts';
+import { dashes, lineWidth } from '../../templates/style.ts';
+import { visualRuns } from '../../templates/visual-order.ts';
+import { fonts } from '../fonts.ts';
+import { type PdfFile, readPdf } from '../read-pdf.ts';
+
+const bar = polyline(
+  [
+    { x: 20, y: 30 },
+    { x: 120, y: 30 },
+  ],
+  false,
+);
+const stroke = (id: string, more: Partial<Stroke> = {}): Stroke => ({
+  kind: 'stroke',
+  id,
+  path: bar,
+  line: 'outline',
+  purpose: 'cut',
+  ...more,
+});
+const text = (id: string, words: string, more: Partial<Text> = {}): Text => ({
+  kind: 'text',
+  id,
+  at: { x: 50, y: 60 },
+  text: words,
+  size: 3.5,
+  anchor: 'start',
+  turn: 0,
+  bold: false,
+  ...more,
+});
+const options: PdfOptions = {
+  title: 'Ærø, 木',
+  author: 'A. Repairer',
+  subject: 'Templates',
+  keywords: ['bridge', 'saddle'],
+  date: new Date('2024-02-29T12:00:00Z'),
+  fonts,
+};
+const page = (primitives: readonly Primitive[], more: Partial<PdfPage> = {}): PdfPage => ({
+  width: 210,
+  height: 297,
+  primitives,
+  title: 'Sheet',
+  ...more,
+});
+const write = async (primitives: readonly Primitive[]) => {
+  const [first] = (await readPdf(await toPdf([page(primitives)], options))).pages;
+  if (!first) throw new Error('no page');
+  return first;
+};
+
+describe('a PDF file', () => {
+  let file: PdfFile;
+  beforeAll(async () => {
+    const sheets = [page([stroke('bar'), text('a', 'one')]), page([], { width: 420, height: 297, title: 'Wide, ⌀' })];
+    file = await readPdf(await toPdf(sheets, options));
+  });
+
+  it('tells what it is', () => {
+    expect(file.info).toMatchObject({
+      Title: 'Ærø, 木',
+      Author: 'A. Repairer',
+      Subject: 'Templates',
+      Keywords: 'bridge saddle',
+      CreationDate: 'D:20240229120000Z',
+      ModDate: 'D:20240229120000Z',
+    });
+    expect(file.outline).toEqual(['Sheet', 'Wide, ⌀']);
+  });
+
+  it('has the four layers', () => {
+    expect(file.layers).toEqual(['cut', 'drill', 'fold', 'show']);
+  });
+
+  it('has every page in its own size', () => {
+    expect(file.pages.map(({ widthMm }) => widthMm)).toEqual([expect.closeTo(210, 6), expect.closeTo(420, 6)]);
+  });
+
+  it('is the same, byte for byte, for the same drawing and date', async () => {
+    const sheets = [page([stroke('bar', { line: 'centre' }), text('a', 'one'), text('b', 'two', { bold: true })])];
+    expect(await toPdf(sheets, options)).toEqual(await toPdf(sheets, options));
+  });
+
+  it('has at least one page', async () => {
+    await expect(toPdf([], options)).rejects.toThrow(RangeError);
+  });
+});
+
+describe('strokes', () => {
+  it('stand in the layer of what they are for, with their width and dashes in mm', async () => {
+    const lines = ['outline', 'thin', 'hidden', 'centre', 'phantom'] as const;
+    for (const purpose of ['cut', 'drill', 'fold', 'show'] as const) {
+      const { paths } = await write(lines.map((line) => stroke(line, { line, purpose })));
+      expect(paths.map((p) => p.layer)).toEqual(lines.map(() => purpose));
+      for (const [n, line] of lines.entries()) {
+        expect(paths[n]?.width).toBeCloseTo(lineWidth[line], 6);
+        expect(paths[n]?.dash).toEqual(dashes[line].map((length) => expect.closeTo(length, 5)));
+      }
+    }
+  });
+
+  it('of ink are filled, others not', async () => {
+    const { paths } = await write([
+      stroke('wood', { path: circle({ x: 30, y: 30 }, 5), matter: 'wood' }),
+      stroke('ink', { path: circle({ x: 30, y: 30 }, 5), matter: 'ink' }),
+    ]);
+    expect(paths.map((p) => p.filled)).toEqual([false, true]);
+    expect(paths.every((p) => p.closed)).toBe(true);
+  });
+
+  it.each([0.4, -Math.PI, 5, 2 * Math.PI])(
+    'draw an arc of %s radians by cubics that end where it does',
+    async (sweep) => {
+      const drawn = arc({ x: 100, y: 100 }, 40, 1, sweep);
+      const { paths } = await write([stroke('arc', { path: { segments: [drawn], closed: false } })]);
+      const first = paths[0]?.segments[0];
+      const last = paths[0]?.segments.at(-1);
+      if (first?.kind !== 'cubic' || last?.kind !== 'cubic') throw new Error('no cubics');
+      expect(first.from.x).toBeCloseTo(100 + 40 * Math.cos(1), 4);
+      expect(first.from.y).toBeCloseTo(100 + 40 * Math.sin(1), 4);
+      expect(last.to.x).toBeCloseTo(100 + 40 * Math.cos(1 + sweep), 4);
+      expect(last.to.y).toBeCloseTo(100 + 40 * Math.sin(1 + sweep), 4);
+      // It leaves its first point square to the radius, in the sense of the sweep.
+      const along = (first.c1.y - first.from.y) * Math.cos(1) - (first.c1.x - first.from.x) * Math.sin(1);
+      expect(Math.sign(along)).toBe(Math.sign(sweep));
+      expect(paths[0]?.segments.length).toBe(Math.ceil(Math.abs(sweep) / (Math.PI / 4) - 1e-9));
+    },
+  );
+});
+
+describe('texts', () => {
+  it('are real text, each at its place, size, turn and anchor, as wide as was measured', async () => {
+    const words = 'Scale 640 AVA fi ½ ⌀5 → ≤';
+    const { texts } = await write([
+      text('start', words),
+      text('end', words, { anchor: 'end', at: { x: 150, y: 80 }, bold: true }),
+      text('turned', words, { anchor: 'middle', at: { x: 30, y: 150 }, turn: -90, size: 5 }),
+    ]);
+    expect(texts.map((t) => t.text)).toEqual([words, words, words]);
+    const [first, last, turned] = texts;
+    expect(first).toMatchObject({ x: expect.closeTo(50, 3), y: expect.closeTo(60, 3), size: expect.closeTo(3.5, 5) });
+    expect(first?.widthMm).toBeCloseTo(textWidth(words, 3.5), 2);
+    expect(last?.x).toBeCloseTo(150 - textWidth(words, 3.5, true), 2);
+    expect(turned?.turn).toBeCloseTo(-90, 3);
+    expect(turned?.x).toBeCloseTo(30, 3);
+    expect(turned?.y).toBeCloseTo(150 + textWidth(words, 5) / 2, 2);
+  });
+
+  it('show a character that the font lacks as its code, within the room measured for it', async () => {
+    const words = 'Bridge 木 for 🎸';
+    const { texts } = await write([text('a', words)]);
+    expect(texts.map((t) => t.text)).toEqual(['Bridge [U+6728] for [U+1F3B8]']);
+    expect(texts[0]?.widthMm).toBeLessThanOrEqual(textWidth(words, 3.5) + 1e-3);
+  });
+
+  it('take whatever a name may hold', async () => {
+    const words = '</text><script>alert("1")</script> (\\) [] <</Type>> % \u0001';
+    const { texts } = await write([text('a', words), text('b', ''), text('c', '\ud800')]);
+    expect(texts.map((t) => t.text)).toEqual([words.replace('\u0001', '[U+0001]'), '[U+D800]']);
+  });
+
+  it('compose a letter and its accent', async () => {
+    expect((await write([text('a', 'Rene\u0301')])).texts[0]?.text).toBe('René');
+  });
+
+  it('keep right-to-left words readable beside others', async () => {
+    const words = 'A bridge and saddle for שלום 12.5 עולם, new';
+    expect((await write([text('a', words)])).texts[0]?.text).toBe(words);
+  });
+});
+
+describe('visualRuns', () => {
+  // After UAX 9, worked by hand for a left-to-right line; a word’s own letters are turned when they are shaped.
+  it.each([
+    ['saddle 3.2', ['saddle 3.2']],
+    ['a שלום b', ['a ', 'שלום', ' b']],
+    ['a שלום 12.5 עולם b', ['a ', ' עולם', '12.5', 'שלום ', ' b']],
+    ['שלום (עולם) x', ['שלום )עולם', ') x']],
+    ['שלום x עולם', ['שלום', ' x ', 'עולם']],
+    ['7 שלום 12 x', ['7 ', '12', 'שלום ', ' x']],
+    ['שלום, 5°.', ['5°', 'שלום, ', '.']],
+  ])('puts “%s” in the order in which it is seen', (words, runs) => {
+    expect(visualRuns(words)).toEqual(runs);
+  });
+});
