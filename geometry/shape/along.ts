@@ -1,4 +1,4 @@
-import { cubicAt, cubicPart, cubicSpeed } from './cubic.ts';
+import { cubicAcceleration, cubicAt, cubicPart, cubicSpeed } from './cubic.ts';
 import { distance, lerp, polar, scale, subtract } from './point.ts';
 import type { Point, Segment } from './types.ts';
 
@@ -28,10 +28,10 @@ const heading = (segment: Segment, t: number): Point => {
       const size = Math.max(distance(from, c1), distance(c1, c2), distance(c2, to));
       const speed = cubicSpeed(segment, t);
       if (Math.hypot(speed.x, speed.y) > 1e-9 * size) return speed;
-      // A handle drawn in, or a cusp: the way there from a little before, or on to a little after.
-      const near = t < 0.5 ? cubicAt(segment, t + 1e-6) : cubicAt(segment, t - 1e-6);
-      const away = subtract(near, cubicAt(segment, t));
-      return scale(away, t < 0.5 ? 1 : -1);
+      // A handle drawn in, or a cusp: the curve sets out with its acceleration and arrives against it.
+      const bend = cubicAcceleration(segment, t);
+      if (Math.hypot(bend.x, bend.y) > 1e-9 * size) return scale(bend, t < 0.5 ? 1 : -1);
+      return subtract(to, from);
     }
   }
 };

@@ -4,22 +4,24 @@
  * inside (0, 1) as its coefficients change sign.
  */
 
-/** De Casteljau's triangle at t: the value, and the coefficients of the two halves. */
-const split = (b: readonly number[], t: number): { value: number; left: number[]; right: number[] } => {
-  const left: number[] = [];
-  const right: number[] = [];
-  let row = [...b];
-  while (row.length > 0) {
-    left.push(row[0] as number);
-    right.push(row.at(-1) as number);
-    const above = row;
-    row = above.slice(1).map((v, i) => (above[i] as number) * (1 - t) + v * t);
-  }
-  return { value: left.at(-1) ?? 0, left, right: right.reverse() };
+/** The polynomial's value at t. [de Casteljau] */
+export const bernsteinAt = (b: readonly number[], t: number): number => {
+  const row = [...b];
+  for (let n = row.length - 1; n > 0; n--)
+    for (let i = 0; i < n; i++) row[i] = (row[i] as number) * (1 - t) + (row[i + 1] as number) * t;
+  return row[0] ?? 0;
 };
 
-/** The polynomial's value at t. */
-export const bernsteinAt = (b: readonly number[], t: number): number => split(b, t).value;
+/** The coefficients of the polynomial's two halves, each on [0, 1]. [de Casteljau] */
+const halves = (b: readonly number[]): { readonly left: readonly number[]; readonly right: readonly number[] } => {
+  const left: number[] = [];
+  const right = [...b];
+  for (let n = b.length - 1; n >= 0; n--) {
+    left.push(right[0] as number);
+    for (let i = 0; i < n; i++) right[i] = ((right[i] as number) + (right[i + 1] as number)) / 2;
+  }
+  return { left, right };
+};
 
 /** The derivative's coefficients. */
 export const bernsteinDerivative = (b: readonly number[]): number[] =>
@@ -40,11 +42,24 @@ export const bernsteinProduct = (a: readonly number[], b: readonly number[]): nu
   return product;
 };
 
-const signs = (b: readonly number[]): number[] => b.filter((v) => v !== 0).map(Math.sign);
+/** The sign of the first coefficient that is not 0, and how often the sign changes after it. */
+const signs = (b: readonly number[]): { readonly first: number; readonly changes: number } => {
+  let first = 0;
+  let last = 0;
+  let changes = 0;
+  for (const v of b) {
+    if (v === 0) continue;
+    const sign = v > 0 ? 1 : -1;
+    if (last === 0) first = sign;
+    else if (sign !== last) changes++;
+    last = sign;
+  }
+  return { first, changes };
+};
 
 /** The one root inside, by bisection sped up with secants (Illinois, Dowell & Jarratt, BIT 11 (1971) 168). */
 const oneRoot = (b: readonly number[]): number => {
-  const below = signs(b)[0] as number;
+  const below = signs(b).first;
   let lo = 0;
   let hi = 1;
   let flo = b[0] as number;
@@ -72,16 +87,15 @@ const oneRoot = (b: readonly number[]): number => {
 const finest = 1e-11;
 
 const inside = (b: readonly number[], from: number, to: number, found: number[]): void => {
-  const s = signs(b);
-  const changes = s.filter((v, i) => i > 0 && v !== s[i - 1]).length;
+  const { changes } = signs(b);
   if (changes === 0) return;
   const middle = (from + to) / 2;
   if (changes === 1) found.push(from + (to - from) * oneRoot(b));
   else if (to - from < finest) found.push(middle);
   else {
-    const { value, left, right } = split(b, 0.5);
+    const { left, right } = halves(b);
     inside(left, from, middle, found);
-    if (value === 0) found.push(middle);
+    if (right[0] === 0) found.push(middle);
     inside(right, middle, to, found);
   }
 };

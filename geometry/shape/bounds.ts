@@ -44,6 +44,10 @@ export const joinBounds = (a: Bounds, b: Bounds): Bounds => ({
   maxY: Math.max(a.maxY, b.maxY),
 });
 
+/** Whether two rectangles lie more than a margin (mm) apart along x or y. */
+export const boundsApart = (a: Bounds, b: Bounds, margin: number): boolean =>
+  a.minX > b.maxX + margin || b.minX > a.maxX + margin || a.minY > b.maxY + margin || b.minY > a.maxY + margin;
+
 /** The smallest upright rectangle that holds all the paths, mm. Throws RangeError when there is nothing to hold. */
 export const boundsOf = (paths: readonly Path[]): Bounds => {
   const all = paths.flatMap((p) => p.segments).map(boundsOfSegment);

@@ -131,7 +131,7 @@ export const recorder = (): Recorder => {
 const withoutRepeats = (points: readonly Point[], closed: boolean): readonly Point[] =>
   points.filter((p, i) => {
     const before = i > 0 ? points[i - 1] : closed ? points.at(-1) : undefined;
-    return points.length === 1 || !before || distance(before, p) > fine;
+    return points.length === 1 || !before || !(distance(before, p) <= fine);
   });
 
 /**

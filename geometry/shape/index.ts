@@ -3,6 +3,7 @@ export * from './curve.ts';
 export * from './hatch.ts';
 export * from './intersect.ts';
 export * from './measure.ts';
+export * from './offset.ts';
 export * from './path.ts';
 export * from './point.ts';
 export * from './sagitta.ts';

@@ -1,11 +1,11 @@
 import { pointOn } from './along.ts';
 import { bernsteinProduct, bernsteinTouches } from './bernstein.ts';
-import { boundsOfSegment } from './bounds.ts';
+import { boundsApart, boundsOfSegment } from './bounds.ts';
 import { coordinates } from './cubic.ts';
 import { cubicMeetings } from './cubics.ts';
 import { arcParameter, nearestOn } from './nearest.ts';
 import { add, cross, distance, dot, scale, subtract } from './point.ts';
-import type { Arc, Bounds, Cubic, Line, Path, Point, Segment } from './types.ts';
+import type { Arc, Cubic, Line, Path, Point, Segment } from './types.ts';
 
 /** A place that two segments share: at t of the first, u of the second. */
 export interface Meeting {
@@ -106,9 +106,6 @@ const curvesMeet = (a: Segment, b: Segment): readonly Pair[] => {
   return b.kind === 'arc' ? cubicArc(a, b) : cubicMeetings(a, b);
 };
 
-const apart = (a: Bounds, b: Bounds): boolean =>
-  a.minX > b.maxX + touch || b.minX > a.maxX + touch || a.minY > b.maxY + touch || b.minY > a.maxY + touch;
-
 /** The ends of one segment that lie on the other. */
 const endsOn = (a: Segment, b: Segment): readonly Pair[] =>
   [0, 1].flatMap((t): Pair[] => {
@@ -121,7 +118,7 @@ const endsOn = (a: Segment, b: Segment): readonly Pair[] =>
  * two ends. Places within 1e-6 mm of each other are told once, an end before what lies beside it.
  */
 export const meetings = (a: Segment, b: Segment): readonly Meeting[] => {
-  if (apart(boundsOfSegment(a), boundsOfSegment(b))) return [];
+  if (boundsApart(boundsOfSegment(a), boundsOfSegment(b), touch)) return [];
   const within = (t: number): boolean => t >= 0 && t <= 1;
   const crossings = curvesMeet(a, b).filter(([t, u]) => within(t) && within(u));
   const found: Meeting[] = [];
