@@ -83,7 +83,6 @@ export const renderSvg = (text: string, dpi: number): Pixels => {
   const image = new Resvg(text, {
     dpi,
     background: '#ffffff',
-    fitTo: { mode: 'width', value: Math.round((readSvg(text).widthMm / 25.4) * dpi) },
     font: { loadSystemFonts: false, fontFiles: [fontFile('DejaVuSans'), fontFile('DejaVuSans-Bold')] },
   }).render();
   return { width: image.width, height: image.height, data: image.pixels };
