@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import type { Label } from '../../../geometry/drawing.ts';
+import { setAt } from '../../../geometry/fields.ts';
+import { layOut, sayWith } from '../../../geometry/layout.ts';
+import { segmentStart } from '../../../geometry/shape/index.ts';
+import { threeViews, views } from '../../../geometry/views/index.ts';
+import { solved, workedExample } from '../../solved.ts';
+
+const job = workedExample();
+const design = solved(job);
+const say = sayWith(job.show);
+const texts = (marks: Parameters<typeof layOut>[0], how: (label: Label) => string = say) =>
+  layOut(marks, { em: 3.5, say: how }).flatMap((p) => (p.kind === 'text' ? [p.text] : []));
+
+describe('the view from the tail', () => {
+  it('tells the gap between crown and bridge at every string, in the reader’s unit', () => {
+    const { marks } = views.tail(job, design);
+    expect(texts(marks)).toEqual(expect.arrayContaining(['4.65', '4.59', '4.45', '4.22', '3.92', '3.52']));
+    const inches = sayWith({ length: 'in', radius: 'in', gauge: 'in' });
+    expect(texts(marks, inches)).toEqual(
+      expect.arrayContaining(['0.183', '0.181', '0.175', '0.166', '0.154', '0.139']),
+    );
+    const fractions = sayWith({ length: 'fraction', radius: 'in', gauge: 'in' });
+    expect(texts(marks, fractions)).toEqual(expect.arrayContaining(['3/16', '11/64', '5/32', '9/64']));
+  });
+
+  it('shows bass on the left for the right hand, on the right for the left', () => {
+    const bassX = (hand: 'right' | 'left') => {
+      const mark = views.tail(setAt(job, 'hand', hand), design).marks.find((m) => m.id === 'bass');
+      return mark?.kind === 'note' ? mark.at.x : 0;
+    };
+    expect(bassX('right')).toBeLessThan(0);
+    expect(bassX('left')).toBeGreaterThan(0);
+  });
+});
+
+describe('the section along the middle', () => {
+  it('has the nut to the right, as a view from the right of the view from the tail has it', () => {
+    const string = views.middle(job, design).marks.find((m) => m.id === 'string');
+    if (string?.kind !== 'path') throw new Error('no string');
+    const xs = string.path.segments.map((s) => segmentStart(s).x);
+    expect(xs[0]).toBeGreaterThan(xs[1] ?? 0);
+  });
+
+  it('shows the light under the straightedge as it is with the strings off', () => {
+    expect(texts(views.middle(job, design).marks)).toContain('light 0.7');
+  });
+});
+
+describe('the three views together', () => {
+  const whole = threeViews(job, design, 3.5, say);
+  const find = (id: string) => {
+    const mark = whole.marks.find((m) => m.id === id);
+    if (mark?.kind !== 'path') throw new Error(`no ${id}`);
+    return mark.path;
+  };
+  const ys = (id: string) => find(id).segments.map((s) => segmentStart(s).y);
+  const xs = (id: string) => find(id).segments.map((s) => segmentStart(s).x);
+
+  it('share the axis across: the footprint stands over the end profile', () => {
+    expect(Math.min(...xs('above.bridge.outline'))).toBeCloseTo(Math.min(...xs('tail.bridge.profile')), 9);
+    expect(Math.max(...xs('above.bridge.outline'))).toBeCloseTo(Math.max(...xs('tail.bridge.profile')), 9);
+  });
+
+  it('share the heights: deck, slot floor and top lie level in elevation and section', () => {
+    expect(Math.max(...ys('tail.saddle'))).toBeCloseTo(Math.max(...ys('middle.saddle.section')), 9);
+    expect(Math.max(...ys('middle.bridge.section'))).toBeCloseTo(ys('middle.top')[0] ?? 0, 9);
+  });
+});
