@@ -63,23 +63,25 @@ const drawText = (group: Container, text: Text, id: string): void => {
     'font-family': 'DejaVu Sans, sans-serif',
     'font-size': digits(text.size),
     'text-anchor': text.anchor,
-    // As measured, and as the PDF is written: each character by its own advance.
-    style: 'font-kerning:none;font-variant-ligatures:none',
     fill: ink,
     stroke: 'none',
   });
+  // As measured, and as the PDF is written: each character by its own advance. Set as properties, since a content security policy
+  // minds a style attribute even on an element that is never shown.
+  drawn.css({ 'font-kerning': 'none', 'font-variant-ligatures': 'none' } as Partial<CSSStyleDeclaration>);
   if (text.bold) drawn.attr({ 'font-weight': 'bold' });
   if (text.turn !== 0) drawn.attr({ transform: `rotate(${digits(text.turn)} ${x} ${y})` });
 };
 
 const purposeOf = (primitive: Primitive): Purpose => (primitive.kind === 'stroke' ? primitive.purpose : 'show');
 
+type Host = Window & { readonly XMLSerializer?: typeof XMLSerializer };
+
 /**
  * The root as XML. In a browser by its XML serialiser, as svg.js's own writes `&nbsp;`, which is not XML; the serialiser names the
  * namespace itself, so the attribute that svg.js sets, which is in no namespace, would come a second time.
  */
-const serialise = (root: Svg, window: Window): string => {
-  const { XMLSerializer: Serializer } = window as Window & { readonly XMLSerializer?: typeof XMLSerializer };
+const serialise = (root: Svg, { XMLSerializer: Serializer }: Host): string => {
   if (!Serializer) return root.svg();
   root.node.removeAttribute('xmlns');
   return new Serializer().serializeToString(root.node);

@@ -119,7 +119,7 @@ describe.each([
       'font-weight': 'bold',
       'text-anchor': 'end',
       transform: 'rotate(-90 50 60)',
-      style: 'font-kerning:none;font-variant-ligatures:none',
+      style: 'font-kerning: none; font-variant-ligatures: none;',
     });
     expect(note?.attributes['font-family']).toContain('DejaVu Sans');
   });
