@@ -16,8 +16,6 @@ export interface Sheet {
   readonly height: number;
   readonly title: string;
   readonly primitives: readonly Primitive[];
-  /** What an outline of the file calls this page. */
-  readonly bookmark?: string;
 }
 
 /** A drawing for paper; with it, which face of the work lies up when the paper is laid on it. */
@@ -26,7 +24,7 @@ export type Template = Drawing & { readonly faceUp?: string };
 type Say = LayOut['say'];
 
 /** Text height in pieces, of the check bars' labels and of a piece's title, mm. */
-const em = 3.5;
+export const em = 3.5;
 const barEm = 3;
 const titleSize = 4;
 const faceSize = 3;
@@ -58,12 +56,19 @@ export const laySheets = (pieces: readonly Template[], paper: Paper, info: Sheet
       ...packed.flatMap((place) => putDown(blocks, place, form.at)),
     ];
     const { width, height } = form.paper;
-    return { width, height, title, primitives, bookmark: `${i + 1}: ${title}` };
+    return { width, height, title, primitives };
   });
 };
 
 /** One piece on a page of its own, cropped to it, its title over it and check bars in both directions beside it. */
-export const pieceSheet = (piece: Template, info: SheetInfo, say: Say): Sheet => {
+export const pieceSheet = (piece: Template, info: SheetInfo, say: Say): Sheet =>
+  cropped(piece, faceOf(piece), info, say);
+
+/** A drawing of several views on a page of its own, as `pieceSheet` lays a piece; it says how the views are arranged. */
+export const viewSheet = (drawing: Drawing, info: SheetInfo, say: Say): Sheet =>
+  cropped(drawing, 'third-angle projection (ISO 5456-2)', info, say);
+
+const cropped = (piece: Drawing, remark: string, info: SheetInfo, say: Say): Sheet => {
   const inside = layOut(piece.marks, { em, say });
   const bounds = boundsOfPrimitives(inside);
   const left = gap + barsDepth + gap;
@@ -72,7 +77,7 @@ export const pieceSheet = (piece: Template, info: SheetInfo, say: Say): Sheet =>
   const height = Math.max(bounds.maxY - bounds.minY, longestBar);
   const below = top + height + gap;
   const name = [piece.title, '1:1', info.job].map(cleanName).join(' · ');
-  const about = [faceOf(piece), info.units, info.hand, info.date, `Sagitta ${info.version}`].join(' · ');
+  const about = [remark, info.units, info.hand, info.date, `Sagitta ${info.version}`].join(' · ');
   const page = { width: left + width + gap, height: below + barsDepth + gap };
   const room = page.width - 2 * gap;
   const bars = checkBars({ x: left, y: below + barsLead }, { x: gap + barsLead, y: top });

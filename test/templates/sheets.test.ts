@@ -5,13 +5,14 @@ import { boundsOfPrimitives } from '../../geometry/layout.ts';
 import { polyline } from '../../geometry/shape/index.ts';
 import type { Bounds } from '../../geometry/shape/types.ts';
 import { margin, type PaperId, papers } from '../../templates/paper.ts';
+import { pieces } from '../../templates/pieces/index.ts';
 import { sayOnPaper } from '../../templates/say.ts';
 import { laySheets, pieceSheet, type Sheet } from '../../templates/sheets.ts';
 import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
 import { sheetInfo } from '../../templates/title-block.ts';
 import { readSvg } from '../read-svg.ts';
-import { workedExample } from '../solved.ts';
+import { solved, workedExample } from '../solved.ts';
 
 const job = workedExample();
 const info = sheetInfo(job, '9.8.7');
@@ -163,6 +164,15 @@ describe('sheets', () => {
     expect(texts(one[0] as Sheet)).toContain('1 of 1');
     const two = laySheets([slab('a', 160, 120), slab('b', 160, 120)], papers.a4, info, say);
     expect(two.map((sheet) => texts(sheet).filter((text) => / of 2$/.test(text)))).toEqual([['1 of 2'], ['2 of 2']]);
+  });
+
+  it('take a piece more beside the templates as they are', () => {
+    const drawn = pieces.map((piece) => piece.draw(job, solved(job)));
+    const ids = [...drawn, slab('more', 90, 25)].map(({ id }) => `${id}.title`);
+    const sheets = laySheets([...drawn, slab('more', 90, 25)], papers.a4, info, say);
+    const laid = sheets.flatMap((sheet) => sheet.primitives.filter((p) => ids.includes(p.id)));
+    expect(laid.map((p) => p.id).sort()).toEqual([...ids].sort());
+    for (const sheet of sheets) expectCheckBars(sheet);
   });
 
   it('say whose they are, to which scale, and to measure them first', () => {

@@ -1,0 +1,56 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Job } from '../../geometry/job.ts';
+import { report } from '../../geometry/report.ts';
+import type { Design } from '../../geometry/solve.ts';
+import { threeViews } from '../../geometry/views/index.ts';
+import { type PaperId, papers } from '../../templates/paper.ts';
+import { toPdf } from '../../templates/pdf.ts';
+import { pieces } from '../../templates/pieces/index.ts';
+import { sayOnPaper } from '../../templates/say.ts';
+import { em, laySheets, pieceSheet, type Sheet, viewSheet } from '../../templates/sheets.ts';
+import { toSvg } from '../../templates/svg.ts';
+import { svgWindow } from '../../templates/svg-window.ts';
+import { sheetInfo } from '../../templates/title-block.ts';
+import type { NamedFile } from './write-files.ts';
+
+export type Made =
+  | { readonly ok: true; readonly files: readonly NamedFile[] }
+  | { readonly ok: false; readonly says: string };
+
+const packageFile = new URL('../../package.json', import.meta.url);
+const font = (name: string): Uint8Array =>
+  readFileSync(createRequire(import.meta.url).resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`));
+
+/** Every file of a draft, ready to be written; or why the templates cannot be laid on that paper. */
+export async function makeFiles(job: Job, design: Design, paper: PaperId): Promise<Made> {
+  const { version } = JSON.parse(readFileSync(packageFile, 'utf8')) as { version: string };
+  const info = sheetInfo(job, version);
+  const say = sayOnPaper(job.show);
+  const drawn = pieces.map((piece) => ({ ...piece.draw(job, design), id: piece.id, faceUp: piece.faceUp }));
+  let sheets: readonly Sheet[];
+  try {
+    sheets = laySheets(drawn, papers[paper], info, say);
+  } catch (error) {
+    if (error instanceof RangeError) return { ok: false, says: error.message };
+    throw error;
+  }
+  const pdf = await toPdf(sheets, {
+    title: info.job || 'Templates',
+    author: `Sagitta ${version}`,
+    subject: `Bridge and saddle templates, 1:1, on ${papers[paper].name}`,
+    // The job's own day, not the clock's: the same job gives the same file.
+    date: new Date(`${job.date}T00:00:00Z`),
+    fonts: { regular: font('DejaVuSans'), bold: font('DejaVuSans-Bold') },
+  });
+  const svg = (sheet: Sheet) => toSvg(sheet.primitives, { ...sheet, window: svgWindow() });
+  return {
+    ok: true,
+    files: [
+      { name: 'drawing.svg', content: svg(viewSheet(threeViews(job, design, em, say), info, say)) },
+      ...drawn.map((piece) => ({ name: `pieces/${piece.id}.svg`, content: svg(pieceSheet(piece, info, say)) })),
+      { name: 'templates.pdf', content: pdf },
+      { name: 'report.json', content: `${JSON.stringify(report(job, design), null, 2)}\n` },
+    ],
+  };
+}

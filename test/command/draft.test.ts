@@ -1,0 +1,269 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, describe, expect, it, vi } from 'vitest';
+import { jobJsonSchema, readJob } from '../../geometry/job-file.ts';
+import { report } from '../../geometry/report.ts';
+import { readOptions } from '../../src/command/options.ts';
+import { starters } from '../../src/jobs/index.ts';
+import { type PaperId, papers } from '../../templates/paper.ts';
+import { pieces } from '../../templates/pieces/index.ts';
+import { type PdfFile, readPdf } from '../read-pdf.ts';
+import { readSvg } from '../read-svg.ts';
+import { solved } from '../solved.ts';
+
+// Each run is a process that has to start first.
+vi.setConfig({ testTimeout: 60_000 });
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const workedExample = fileURLToPath(new URL('../jobs/worked-example.json', import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), 'sagitta-draft-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+let runs = 0;
+/** The command as a process of its own, with an output folder of its own unless the arguments name one. */
+const draft = (...args: readonly string[]) => {
+  const out = join(folder, `out${runs++}`);
+  const command = ['--import', 'tsx', join(root, 'src/command/draft.ts'), ...args];
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    args.includes('--out') ? command : [...command, '--out', out],
+    { cwd: root, encoding: 'utf8', env: { ...process.env, npm_lifecycle_event: '' } },
+  );
+  return { status, stdout, stderr, out };
+};
+
+const jobFile = (name: string, change: (job: Record<string, Record<string, unknown>>) => void) => {
+  const job = JSON.parse(readFileSync(workedExample, 'utf8'));
+  change(job);
+  const file = join(folder, name);
+  writeFileSync(file, JSON.stringify(job));
+  return file;
+};
+
+const listed = (out: string) =>
+  (
+    readdirSync(out, { recursive: true, withFileTypes: true }) as {
+      isFile(): boolean;
+      name: string;
+      parentPath: string;
+    }[]
+  )
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(out.length + 1))
+    .sort();
+
+const svgBars = (text: string) => {
+  const svg = readSvg(text);
+  return ['check.x100', 'check.x4in', 'check.y100', 'check.y4in'].map((id) => {
+    const segments = svg.elements.find((e) => e.id === id)?.paths.flatMap((p) => p.segments) ?? [];
+    const [line] = segments;
+    if (segments.length !== 1 || line?.kind !== 'line') throw new Error(`${id} is not one straight line`);
+    const dx = ((line.to.x - line.from.x) * svg.widthMm) / svg.viewBox.width;
+    const dy = ((line.to.y - line.from.y) * svg.heightMm) / svg.viewBox.height;
+    return id.startsWith('check.x') ? { along: Math.abs(dx), aside: dy } : { along: Math.abs(dy), aside: dx };
+  });
+};
+
+/** The straight line whose middle is nearest to that of the check bar's label, as a person finds it on the print. */
+const pdfBars = (page: PdfFile['pages'][number]) =>
+  [0, -90].flatMap((turn) =>
+    ['100 mm', '4 in'].map((says) => {
+      const label = page.texts.find((text) => text.text === says && Math.abs(text.turn - turn) < 1);
+      if (!label) throw new Error(`no label ${says} turned ${turn}`);
+      const middle =
+        turn === 0 ? { x: label.x + label.widthMm / 2, y: label.y } : { x: label.x, y: label.y - label.widthMm / 2 };
+      const lines = page.paths.flatMap(({ segments: [line, ...rest] }) => {
+        if (line?.kind !== 'line' || rest.length > 0) return [];
+        const dx = line.to.x - line.from.x;
+        const dy = line.to.y - line.from.y;
+        const away = Math.hypot(line.from.x + dx / 2 - middle.x, line.from.y + dy / 2 - middle.y);
+        return [turn === 0 ? { along: Math.abs(dx), aside: dy, away } : { along: Math.abs(dy), aside: dx, away }];
+      });
+      return lines.reduce((best, line) => (line.away < best.away ? line : best));
+    }),
+  );
+
+/** 4 in = 101.6 mm: international yard and pound agreement, 1959. Each within a hundredth of a millimetre. */
+const expectTrue = (bars: readonly { readonly along: number; readonly aside: number }[]) => {
+  expect(bars).toHaveLength(4);
+  bars.forEach(({ along, aside }, i) => {
+    expect(Math.abs(along - (i % 2 === 0 ? 100 : 101.6))).toBeLessThan(0.01);
+    expect(Math.abs(aside)).toBeLessThan(0.01);
+  });
+};
+
+const jobs: readonly (readonly [name: string, args: readonly string[], text: string, paper: PaperId])[] = [
+  ['the demo, without a word', [], starters[0]?.text ?? '', 'a4'],
+  ...starters.map(({ id, text }, i) => {
+    const paper = (['letter', 'a4', 'a3', 'tabloid'] as const)[i % 4] as PaperId;
+    return [`the starter ${id} on ${paper}`, ['--starter', id, '--paper', paper], text, paper] as const;
+  }),
+  ['the worked example', [workedExample], readFileSync(workedExample, 'utf8'), 'a4'],
+];
+
+describe('the draft command', () => {
+  it.each(jobs)(
+    'drafts %s: check bars true in every file, every number in the report',
+    async (_, args, text, paper) => {
+      const { status, stdout, stderr, out } = draft(...args);
+      expect(stderr).toBe('');
+      expect(status).toBe(0);
+      const names = [
+        'drawing.svg',
+        ...pieces.map(({ id }) => `pieces/${id}.svg`),
+        'report.json',
+        'templates.pdf',
+      ].sort();
+      expect(listed(out)).toEqual(names);
+      for (const name of names) expect(stdout).toContain(name);
+
+      for (const name of names.filter((n) => n.endsWith('.svg')))
+        expectTrue(svgBars(readFileSync(join(out, name), 'utf8')));
+
+      const pdf = await readPdf(new Uint8Array(readFileSync(join(out, 'templates.pdf'))));
+      expect(pdf.printScaling).toBe('None');
+      const sides = [papers[paper].width, papers[paper].height].sort((a, b) => a - b);
+      for (const page of pdf.pages) {
+        expectTrue(pdfBars(page));
+        const seen = [page.widthMm, page.heightMm].sort((a, b) => a - b);
+        seen.forEach((side, i) => {
+          expect(side).toBeCloseTo(sides[i] ?? Number.NaN, 3);
+        });
+      }
+      for (const { title } of pieces) expect(pdf.outline.join()).toContain(title);
+
+      const read = readJob(text);
+      if (!read.ok) throw new Error('the job is refused');
+      const wanted = JSON.parse(JSON.stringify(report(read.job, solved(read.job))));
+      expect(JSON.parse(readFileSync(join(out, 'report.json'), 'utf8'))).toEqual(wanted);
+    },
+  );
+
+  it('gives the same bytes for the same job', () => {
+    const [a, b] = [draft('--starter', 'wren'), draft('--starter', 'wren')];
+    const names = listed(a.out);
+    expect(names.length).toBeGreaterThan(3);
+    expect(listed(b.out)).toEqual(names);
+    for (const name of names)
+      expect(readFileSync(join(b.out, name)).equals(readFileSync(join(a.out, name)))).toBe(true);
+  });
+
+  it('replaces files that are there, leaves others alone and nothing half-written beside them', () => {
+    const first = draft(workedExample);
+    writeFileSync(join(first.out, 'report.json'), 'old');
+    writeFileSync(join(first.out, 'mine.txt'), 'mine');
+    const before = listed(first.out);
+    const again = draft(workedExample, '--out', first.out);
+    expect(again.status).toBe(0);
+    expect(JSON.parse(readFileSync(join(first.out, 'report.json'), 'utf8')).format).toBe('sagitta-report');
+    expect(readFileSync(join(first.out, 'mine.txt'), 'utf8')).toBe('mine');
+    expect(listed(first.out)).toEqual(before);
+  });
+
+  it('keeps keys that it does not know, and says so', () => {
+    const file = jobFile('unknown.json', (job) => {
+      job.workshop = { bench: 3 };
+      Object.assign(job.bridge ?? {}, { grain: 'straight' });
+    });
+    const { status, stderr } = draft(file);
+    expect(status).toBe(0);
+    expect(stderr).toContain('workshop');
+    expect(stderr).toContain('bridge.grain');
+  });
+});
+
+describe('a job that cannot be drafted', () => {
+  const bad: readonly (readonly [name: string, file: () => string, says: readonly (string | RegExp)[]])[] = [
+    [
+      'out of range and of the wrong kind',
+      () =>
+        jobFile('range.json', (job) => {
+          Object.assign(job.bridge ?? {}, { thickness: 400 });
+          Object.assign(job.slot ?? {}, { width: 'wide' });
+        }),
+      [/bridge\.thickness.*400 mm.*from 2 to 30 mm/, /slot\.width.*wide.*from 1 to 12 mm/],
+    ],
+    [
+      'readable but not to be built',
+      () => jobFile('build.json', (job) => Object.assign(job.slot ?? {}, { length: 160 })),
+      [/slot\.length = 160: .*160 mm/],
+    ],
+    ['no JSON', () => write('broken.json', '{"format": '), [/not JSON/]],
+    ['empty', () => write('empty.json', ''), [/empty/]],
+    ['of another program', () => write('other.json', '{"format":"other"}'), [/no Sagitta job/]],
+    ['of a newer version', () => jobFile('newer.json', (job) => Object.assign(job, { version: 99 })), [/newer/]],
+    ['not there', () => join(folder, 'nowhere.json'), [/nowhere\.json cannot be read: there is no such file/]],
+    ['a folder', () => folder, [/cannot be read: a folder/]],
+  ];
+  const write = (name: string, text: string) => {
+    const file = join(folder, name);
+    writeFileSync(file, text);
+    return file;
+  };
+
+  it.each(bad)('%s: ends with 1, says why, writes nothing', (_, file, says) => {
+    const { status, stdout, stderr, out } = draft(file());
+    expect(status).toBe(1);
+    expect(stdout).toBe('');
+    for (const words of says) expect(stderr).toMatch(words);
+    expect(existsSync(out)).toBe(false);
+  });
+
+  it('too big for the paper: says so and which would do', () => {
+    const file = jobFile('long.json', (job) => Object.assign(job.bridge ?? {}, { length: 255 }));
+    const { status, stderr, out } = draft(file, '--paper', 'letter');
+    expect(status).toBe(1);
+    expect(stderr).toMatch(/does not fit on Letter.*larger paper, A3/);
+    expect(existsSync(out)).toBe(false);
+  });
+
+  it('into a place that is a file, or whose file is a folder: says so and changes nothing', () => {
+    const taken = write('taken', 'mine');
+    const at = draft('--out', taken);
+    expect(at.status).toBe(1);
+    expect(at.stderr).toMatch(/taken cannot be written: a file stands where a folder is needed/);
+    expect(readFileSync(taken, 'utf8')).toBe('mine');
+    const blocked = join(folder, 'blocked');
+    mkdirSync(join(blocked, 'report.json'), { recursive: true });
+    const over = draft('--out', blocked);
+    expect(over.status).toBe(1);
+    expect(over.stderr).toMatch(/a folder stands where a file is needed/);
+    expect(listed(blocked)).toEqual([]);
+  });
+});
+
+describe('what it is asked', () => {
+  it.each([
+    [['--frob'], /--frob/],
+    [['--paper', 'b5'], /b5.*a4, letter, a3, tabloid/],
+    [['--starter', 'nix'], /nix.*heron/],
+    [['a.json', 'b.json'], /One job at a time/],
+    [['a.json', '--starter', 'heron'], /not both/],
+    [['--out'], /--out/],
+    [['--out', ''], /without a name/],
+  ] as const)('%j is wrong', (args, says) => {
+    expect(readOptions(args)).toEqual({ kind: 'wrong', says: expect.stringMatching(says) });
+  });
+
+  it('what is wrong ends with 2 and a hint at --help', () => {
+    const { status, stdout, stderr, out } = draft('--frob');
+    expect(status).toBe(2);
+    expect(stdout).toBe('');
+    expect(stderr).toMatch(/--frob[\s\S]*--help/);
+    expect(existsSync(out)).toBe(false);
+  });
+
+  it('--help tells of every option and starter, --schema prints the schema', () => {
+    const help = draft('--help');
+    expect(help.status).toBe(0);
+    for (const word of ['--out', '--paper', '--starter', '--schema', '--help', ...starters.map(({ id }) => id)])
+      expect(help.stdout).toContain(word);
+    const schema = draft('--schema');
+    expect(schema.status).toBe(0);
+    expect(JSON.parse(schema.stdout)).toEqual(JSON.parse(JSON.stringify(jobJsonSchema())));
+    for (const { out } of [help, schema]) expect(existsSync(out)).toBe(false);
+  });
+});
