@@ -82,7 +82,7 @@ const clearCut = (a: Line | Arc, b: Line | Arc): boolean => {
   return ends(a, b) && ends(b, a) && middles && apart && passing;
 };
 
-describe('lines and arcs against @flatten-js/core', () => {
+describe('lines and arcs against @flatten-js/core', { timeout: 60_000 }, () => {
   it('lengths, bounds and ends', () => {
     fc.assert(
       fc.property(fc.oneof(aLine, anArc), (s) => {
@@ -165,7 +165,7 @@ describe('lines and arcs against @flatten-js/core', () => {
   });
 });
 
-describe('cubics against bezier-js', () => {
+describe('cubics against bezier-js', { timeout: 60_000 }, () => {
   it('points, lengths and bounds', () => {
     fc.assert(
       fc.property(aCubic, fc.double({ min: 0, max: 1, noNaN: true }), (c, t) => {
