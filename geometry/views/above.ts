@@ -11,7 +11,7 @@ import type { Path, Point } from '../shape/types.ts';
 import type { Design } from '../solve.ts';
 
 /** How far the strings are drawn in front of the bridge, mm. */
-const BEFORE = 16;
+const BEFORE = 12;
 
 /** The deck's two shoulders, where they run between the front and the rear edge, mm. */
 export const shoulderEdges = (job: Job, outline: Path): readonly (readonly [Point, Point])[] => {
@@ -84,7 +84,7 @@ export const above = (job: Job, design: Design): Drawing => {
         },
       ),
     ),
-    across('bridge.length', { x: -half, y: front }, { x: half, y: front }, top, -3.4, 'bridge.length'),
+    across('bridge.length', { x: -half, y: front }, { x: half, y: front }, top, -3.2, 'bridge.length'),
     upright('bridge.depth', { x: half, y: front }, { x: 0, y: rear }, half, 2.4, 'bridge.depth'),
     upright(
       'bridge.frontToSaddle',
@@ -99,16 +99,19 @@ export const above = (job: Job, design: Design): Drawing => {
       { x: 0, y: saddleLineAt(saddleLine, 0) },
       { x: 0, y: pinRow },
       -half,
-      -2.4,
+      -4.6,
       'pins.fromSaddle',
     ),
     across('pins.spread', bassPin, treblePin, rear, 2.2, 'pins.spread'),
   ];
   const header: readonly Mark[] = [
-    note('title', { x: -half, y: top }, ['From above'], { anchor: 'start', bold: true, shift: { dx: 0, dy: -4.6 } }),
-    note('fromNut', { x: half, y: top }, ['saddle line ', fullLength(saddleLine.x), ' from the nut'], {
-      anchor: 'end',
-      shift: { dx: 0, dy: -4.6 },
+    note('title', { x: -half, y: top }, ['From above'], {
+      anchor: 'start',
+      bold: true,
+      shift: { dx: 0, dy: -4.8 },
+    }),
+    note('fromNut', { x: 0, y: rear }, ['saddle line ', fullLength(saddleLine.x), ' from the nut'], {
+      shift: { dx: 0, dy: 3.6 },
     }),
   ];
   return { id: 'above', title: 'From above', marks: [...forHand(marks, job.hand), ...header] };

@@ -5,6 +5,7 @@ import { moved } from '../marks.ts';
 import type { Design } from '../solve.ts';
 import { above } from './above.ts';
 import { middle } from './middle.ts';
+import { stretched } from './stretch.ts';
 import { tail } from './tail.ts';
 
 /** Every view, in the order in which they are shown one by one. A new one is a file beside this one and a line here; `threeViews` places three of them. */
@@ -12,16 +13,26 @@ export const views = { above, tail, middle } as const;
 
 /**
  * The three views on one sheet, in third-angle arrangement (ISO 5456-2): from above; below it the view from the tail, on the same axis across; to the right of that the section, on the same
- * heights. `em` is the text height in mm that the views will be laid out with, `say` the reader's units: both decide how much room the dimensions take.
+ * heights. `heights` is how many times as large heights are drawn, which is for the screen only. `em` is the text height in mm that the views will be laid out with, `say` the reader's units: both decide how much room the dimensions take.
  */
-export const threeViews = (job: Job, design: Design, em: number, say: (label: Label) => string): Drawing => {
-  const from = { above: above(job, design), tail: tail(job, design), middle: middle(job, design) };
+export const threeViews = (
+  job: Job,
+  design: Design,
+  em: number,
+  say: (label: Label) => string,
+  heights = 1,
+): Drawing => {
+  const from = {
+    above: above(job, design),
+    tail: stretched(tail(job, design), heights),
+    middle: stretched(middle(job, design), heights),
+  };
   const room = (drawing: Drawing) => boundsOfPrimitives(layOut(drawing.marks, { em, say }));
   const aboveRoom = room(from.above);
   const tailRoom = room(from.tail);
   const middleRoom = room(from.middle);
-  const down = aboveRoom.maxY - tailRoom.minY + 2 * em;
-  const right = Math.max(aboveRoom.maxX, tailRoom.maxX) - middleRoom.minX + 3 * em;
+  const down = aboveRoom.maxY - Math.min(tailRoom.minY, middleRoom.minY) + 1.2 * em;
+  const right = tailRoom.maxX - middleRoom.minX + 2 * em;
   return {
     id: 'drawing',
     title: 'Three views',

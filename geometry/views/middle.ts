@@ -6,8 +6,8 @@ import { pen, polyline } from '../shape/path.ts';
 import type { Design, SolvedString } from '../solve.ts';
 
 /** How far the planes are drawn before and behind the bridge, mm. */
-const BEFORE = 24;
-const BEHIND = 22;
+const BEFORE = 28;
+const BEHIND = 16;
 
 /** The string that the section shows: the one next to the middle, on the bass side. */
 export const middleString = (design: Design): SolvedString =>
@@ -97,10 +97,11 @@ export const middle = (job: Job, design: Design): Drawing => {
     note('string.breakAngle', at(string.breakX, crown), [`${string.name} breaks by `, angle(string.breakAngle)], {
       shift: { dx: 0, dy: -1 },
     }),
-    note('fretPlane.name', at(nutward, 0), ['fret plane'], { anchor: 'end', shift: { dx: 0, dy: 1.1 } }),
+    note('fretPlane.name', at(nutward, 0), ['fret plane'], { anchor: 'end', shift: { dx: 0.5, dy: 1.1 } }),
     note('straightedge.name', at(tailward, rise), ['straightedge'], { anchor: 'start', shift: { dx: 0, dy: -0.5 } }),
     note('slot.depth', at(saddleLine.x, topHeight), ['slot ', length(slot.depth), ' deep'], {
-      shift: { dx: 0, dy: 1.4 },
+      anchor: 'start',
+      shift: { dx: -1, dy: 1.4 },
       jobPath: 'slot.depth',
     }),
     upright(
@@ -116,10 +117,10 @@ export const middle = (job: Job, design: Design): Drawing => {
       'light ',
       length(design.straightedgeClearance),
     ]),
-    note('title', at(tailward, Math.max(crown, rise)), ['Along the middle'], {
-      anchor: 'start',
+    note('title', at(nutward, Math.max(crown, rise)), ['Along the middle'], {
+      anchor: 'end',
       bold: true,
-      shift: { dx: 0, dy: -3.6 },
+      shift: { dx: 1, dy: -2.5 },
     }),
   ];
   return { id: 'middle', title: 'Along the middle', marks };

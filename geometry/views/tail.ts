@@ -12,7 +12,7 @@ import type { Path } from '../shape/types.ts';
 import type { Design } from '../solve.ts';
 
 /** How far the top is drawn beyond the bridge, mm. */
-const BEYOND = 8;
+const BEYOND = 5;
 
 /** An arc of a radius (or a straight line, for `flat`) over ±half, its middle at height z; y DOWN. */
 const archedLine = (r: number | 'flat', z: number, half: number): Path => {
@@ -53,7 +53,7 @@ export const tail = (job: Job, design: Design): Drawing => {
       purpose: 'show',
       jobPath: 'guitar.boardRadiusEnd',
     }),
-    showLine('centre', { x: 0, y: -highest - 3 }, { x: 0, y: -design.topHeight + 4 }, 'centre'),
+    showLine('centre', { x: 0, y: -highest - 1 }, { x: 0, y: -design.topHeight + 2 }, 'centre'),
     ...strings.map((s) => ({
       ...showLine(
         `gap.${s.id}`,
@@ -97,17 +97,17 @@ export const tail = (job: Job, design: Design): Drawing => {
       { x: -shoulder, y: -profile.shoulderBass },
       { x: shoulder, y: -profile.shoulderTreble },
       bottom,
-      4.4,
+      4.3,
       'bridge.deckWidth',
     ),
-    note('bridge.topRadius', { x: -shoulder, y: -profile.shoulderBass }, ['bridge top ', radius(bridge.topRadius)], {
+    note('bridge.topRadius', { x: -shoulder, y: -profile.shoulderBass }, ['deck ', radius(bridge.topRadius)], {
       anchor: 'end',
       shift: { dx: -0.6, dy: -0.5 },
       jobPath: 'bridge.topRadius',
     }),
-    note('board.radius', { x: reach, y: drop(board, reach) }, ['board ', radius(board), ', carried on'], {
+    note('board.radius', { x: reach, y: drop(board, reach) }, ['board ', radius(board)], {
       anchor: 'start',
-      shift: { dx: 0.6, dy: 0 },
+      shift: { dx: 0.8, dy: -0.6 },
       jobPath: 'guitar.boardRadiusEnd',
     }),
     note('crown.radius', { x: -shoulder, y: -highest }, ['crown ', radius(design.crown.radius)], {
@@ -118,12 +118,17 @@ export const tail = (job: Job, design: Design): Drawing => {
     note('treble', { x: half, y: bottom }, ['treble'], { anchor: 'end', shift: { dx: 0, dy: 1.6 } }),
   ];
   const header: readonly Mark[] = [
-    note('title', { x: -half, y: -highest }, ['From the tail, at the saddle'], {
+    note('title', { x: -half, y: -highest }, ['From the tail'], {
       anchor: 'start',
       bold: true,
-      shift: { dx: 0, dy: -3.6 },
+      shift: { dx: 0, dy: -2 },
+      stagger: 'gaps',
     }),
-    note('gaps', { x: half, y: -highest }, ['gap at each string'], { anchor: 'end', shift: { dx: 0, dy: -3.6 } }),
+    note('gaps', { x: half, y: -highest }, ['gap at each string'], {
+      anchor: 'end',
+      shift: { dx: 0, dy: -2 },
+      stagger: 'gaps',
+    }),
   ];
   return { id: 'tail', title: 'From the tail', marks: [...forHand(marks, job.hand), ...header] };
 };

@@ -1,0 +1,72 @@
+import type { Drawing, Mark } from '../drawing.ts';
+import { polar } from '../shape/point.ts';
+import type { Arc, Cubic, Path, Point, Segment } from '../shape/types.ts';
+
+/*
+ * Heights differ by tenths of a millimetre: to judge them by eye a view can be stretched upwards. Only the picture is; every number on it stays true, and
+ * the view's title says by how much. Paper is never stretched.
+ */
+
+/** An arc as cubics of at most 45°, which err by less than 5 millionths of the radius. */
+const arcCubics = ({ centre, radius, start, sweep }: Arc): readonly Cubic[] => {
+  const n = Math.max(1, Math.ceil(Math.abs(sweep) / (Math.PI / 4) - 1e-9));
+  const step = sweep / n;
+  const reach = (4 / 3) * Math.tan(step / 4) * radius;
+  return Array.from({ length: n }, (_, k) => {
+    const a = start + k * step;
+    const b = a + step;
+    const from = polar(centre, radius, a);
+    const to = polar(centre, radius, b);
+    return {
+      kind: 'cubic',
+      from,
+      c1: { x: from.x - reach * Math.sin(a), y: from.y + reach * Math.cos(a) },
+      c2: { x: to.x + reach * Math.sin(b), y: to.y - reach * Math.cos(b) },
+      to,
+    };
+  });
+};
+
+const up = (p: Point, factor: number): Point => ({ x: p.x, y: p.y * factor });
+
+const segments = (segment: Segment, factor: number): readonly Segment[] => {
+  if (segment.kind === 'arc') return arcCubics(segment).flatMap((cubic) => segments(cubic, factor));
+  const ends = { from: up(segment.from, factor), to: up(segment.to, factor) };
+  if (segment.kind === 'line') return [{ kind: 'line', ...ends }];
+  return [{ kind: 'cubic', ...ends, c1: up(segment.c1, factor), c2: up(segment.c2, factor) }];
+};
+
+const stretchPath = (path: Path, factor: number): Path => ({
+  ...path,
+  segments: path.segments.flatMap((segment) => segments(segment, factor)),
+});
+
+const stretchMark = (mark: Mark, factor: number): Mark => {
+  switch (mark.kind) {
+    case 'path':
+      return {
+        ...mark,
+        path: stretchPath(mark.path, factor),
+        ...(mark.hatch && {
+          hatch: { ...mark.hatch, holes: mark.hatch.holes.map((hole) => stretchPath(hole, factor)) },
+        }),
+      };
+    case 'note':
+      return {
+        ...mark,
+        at: up(mark.at, factor),
+        ...(mark.id === 'title' && { label: [...mark.label, ` · heights ${factor}×`] }),
+      };
+    case 'dimension':
+      return {
+        ...mark,
+        from: up(mark.from, factor),
+        to: up(mark.to, factor),
+        ...(mark.along === 'x' && { at: { ...mark.at, base: mark.at.base * factor } }),
+      };
+  }
+};
+
+/** A view of heights with its heights drawn so many times as large; its title says so. With 1 it is the drawing itself. */
+export const stretched = (drawing: Drawing, factor: number): Drawing =>
+  factor === 1 ? drawing : { ...drawing, marks: drawing.marks.map((mark) => stretchMark(mark, factor)) };
