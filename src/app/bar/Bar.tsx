@@ -1,0 +1,90 @@
+import { type ChangeEvent, useRef } from 'react';
+import { writeJob } from '../../../geometry/job-file.ts';
+import { fileName } from '../../../geometry/names.ts';
+import { starters } from '../../jobs/index.ts';
+import { saveText } from '../save/files.ts';
+import { useBench, useBenchState } from '../use-bench.ts';
+import { words } from '../words.ts';
+import { BarField } from './BarField.tsx';
+import { Lengths, OtherUnits } from './Units.tsx';
+
+const says = words.bar;
+const pad = (n: number) => String(n).padStart(2, '0');
+
+/** This day where the person is, as year-month-day. */
+export const today = (now: Date): string => `${now.getFullYear()}-${pad(now.getMonth() + 1)}-${pad(now.getDate())}`;
+
+/** What the job is, in which units, and the ways in and out of it: in cells, as in a drawing's title block. */
+export const Bar = ({ onTemplates }: { onTemplates: () => void }) => {
+  const bench = useBench();
+  const kept = useBenchState((state) => state.kept.at(-1));
+  const picker = useRef<HTMLInputElement>(null);
+
+  const loadStarter = ({ target }: ChangeEvent<HTMLSelectElement>) => {
+    const starter = starters.find(({ id }) => id === target.value);
+    if (starter) bench.open(starter.text, starter.title);
+  };
+  const openFile = async ({ target }: ChangeEvent<HTMLInputElement>) => {
+    const file = target.files?.[0];
+    if (file === undefined) return;
+    const text = await file.text();
+    // So that the same file can be chosen again.
+    target.value = '';
+    bench.open(text, file.name);
+  };
+  const save = () => {
+    const { job } = bench.getState();
+    saveText(writeJob(job), 'application/json', `${fileName(job.name)}.json`);
+    bench.markSaved();
+  };
+
+  return (
+    <header className="bar">
+      <h1>{words.name}</h1>
+      <BarField path="name" />
+      <BarField path="date" />
+      <Lengths />
+      <OtherUnits />
+      <label className="cell">
+        <span>{says.starters}</span>
+        <select value="" onChange={loadStarter}>
+          <option value="" disabled>
+            {says.chooseStarter}
+          </option>
+          {starters.map(({ id, title, about }) => (
+            <option key={id} value={id} title={about}>
+              {title}
+            </option>
+          ))}
+        </select>
+      </label>
+      <nav className="files" aria-label={says.label}>
+        {kept && (
+          <button type="button" onClick={bench.back}>
+            {says.back(kept.name)}
+          </button>
+        )}
+        <button type="button" onClick={() => bench.startNew(today(new Date()))}>
+          {says.newJob}
+        </button>
+        <button type="button" onClick={() => picker.current?.click()}>
+          {says.open}
+        </button>
+        <input
+          ref={picker}
+          type="file"
+          accept=".json,application/json"
+          hidden
+          aria-label={says.open}
+          onChange={openFile}
+        />
+        <button type="button" onClick={save}>
+          {says.save}
+        </button>
+        <button type="button" className="primary" onClick={onTemplates}>
+          {says.templates}
+        </button>
+      </nav>
+    </header>
+  );
+};

@@ -1,0 +1,38 @@
+import { type FieldInfo, fieldAt, getAt } from '../../../geometry/fields.ts';
+import { useBench, useBenchState } from '../use-bench.ts';
+import { words } from '../words.ts';
+
+type UnitPath = 'show.length' | 'show.radius' | 'show.gauge';
+
+/** One unit out of three. */
+const UnitChoice = ({ path }: { path: UnitPath }) => {
+  const bench = useBench();
+  const { label, choices = {} } = fieldAt(path) as FieldInfo;
+  const now = useBenchState((state) => getAt(state.job, path));
+  return (
+    <fieldset className="cell units">
+      <legend>{label}</legend>
+      <span className="choices">
+        {Object.entries(choices).map(([key, called]) => (
+          <label key={key}>
+            <input type="radio" name={path} value={key} checked={now === key} onChange={() => bench.put(path, key)} />
+            <span>{called}</span>
+          </label>
+        ))}
+      </span>
+    </fieldset>
+  );
+};
+
+export const Lengths = () => <UnitChoice path="show.length" />;
+
+/** The units of radii and string gauges, which many take in inches while they measure in mm. */
+export const OtherUnits = () => (
+  <details className="other-units">
+    <summary>{words.bar.otherUnits}</summary>
+    <div>
+      <UnitChoice path="show.radius" />
+      <UnitChoice path="show.gauge" />
+    </div>
+  </details>
+);

@@ -1,0 +1,59 @@
+import type { FieldInfo } from '../../../geometry/fields.ts';
+import { numberBefore } from '../store.ts';
+import { useBench } from '../use-bench.ts';
+import { words } from '../words.ts';
+import { fieldId, saysId, useField } from './use-field.ts';
+
+/** The unit that stands behind a field's input. */
+const unitOf = (field: FieldInfo, unit: 'mm' | 'in' | 'fraction'): string => {
+  const { kind } = field;
+  if (kind === 'word' || kind === 'text') return '';
+  return kind === 'length' || kind === 'radius' || kind === 'gauge'
+    ? words.numbers.unit[unit]
+    : words.numbers.kindUnit[kind];
+};
+
+/** The word that may stand in place of a number, put in and taken out by a button. */
+const WordToggle = ({ field, word, value }: { field: FieldInfo; word: string; value: unknown }) => {
+  const bench = useBench();
+  const isWord = value === word;
+  const put = () => bench.put(field.path, isWord ? numberBefore(bench.getState(), field.path) : word);
+  return (
+    <button type="button" className="word" aria-pressed={isWord} aria-label={`${field.label}: ${word}`} onClick={put}>
+      {word}
+    </button>
+  );
+};
+
+/** One number or choice of the job, with its word, its unit and what is said of it. */
+export const Field = ({ field }: { field: FieldInfo }) => {
+  const { value, says, unit, hasFocus, focusProps, textProps, choiceProps } = useField(field);
+  const { path, label, choices, word } = field;
+  return (
+    <div className="field" data-focus={hasFocus} data-path={path}>
+      <label htmlFor={fieldId(path)}>{label}</label>
+      {choices ? (
+        <select {...focusProps} {...choiceProps}>
+          {Object.entries(choices).map(([key, called]) => (
+            <option key={key} value={key}>
+              {called}
+            </option>
+          ))}
+        </select>
+      ) : (
+        <>
+          {word !== undefined && <WordToggle field={field} word={word} value={value} />}
+          <span className="value">
+            <input {...focusProps} {...textProps} data-kind={field.kind} />
+            <span className="unit">{value === word ? '' : unitOf(field, unit)}</span>
+          </span>
+        </>
+      )}
+      {says !== undefined && (
+        <p className="says" id={saysId(path)} role="alert">
+          {says}
+        </p>
+      )}
+    </div>
+  );
+};

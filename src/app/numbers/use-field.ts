@@ -1,0 +1,64 @@
+import type { ChangeEvent, KeyboardEvent } from 'react';
+import { type FieldInfo, getAt } from '../../../geometry/fields.ts';
+import { unitFor } from '../../../geometry/units.ts';
+import { shown } from '../typing.ts';
+import { useBench, useBenchState } from '../use-bench.ts';
+
+/** The id of a field's input; what is said of it and its help stand under ids made from it. */
+export const fieldId = (path: string): string => `field-${path}`;
+export const helpId = 'field-help';
+export const saysId = (path: string): string => `${fieldId(path)}-says`;
+
+/** What a phone's keys must offer: fractions, notes and words need more than digits. */
+const keysFor = (field: FieldInfo, unit: string): 'text' | 'decimal' | 'numeric' => {
+  if (field.kind === 'count') return 'numeric';
+  return field.kind === 'text' ||
+    field.kind === 'frequency' ||
+    field.min === undefined ||
+    unit !== 'mm' ||
+    field.min < 0
+    ? 'text'
+    : 'decimal';
+};
+
+/** A field as its input needs it: what stands in it, what is said of it, and what happens at it. */
+export const useField = (field: FieldInfo) => {
+  const bench = useBench();
+  const { path } = field;
+  const draft = useBenchState((state) => state.drafts[path]);
+  const value = useBenchState((state) => getAt(state.job, path));
+  const show = useBenchState((state) => state.job.show);
+  const hasFocus = useBenchState((state) => state.focus === path);
+  const hasProblem = useBenchState((state) => !state.solved.ok && state.solved.problems.some((p) => p.path === path));
+  const says = draft?.says;
+  const unit = field.kind === 'word' || field.kind === 'text' ? 'mm' : unitFor(field.kind, show);
+  const described = [says === undefined ? '' : saysId(path), hasFocus ? helpId : ''].filter(Boolean).join(' ');
+  return {
+    value,
+    says,
+    unit,
+    hasFocus,
+    focusProps: {
+      id: fieldId(path),
+      'aria-describedby': described === '' ? undefined : described,
+      'aria-invalid': says !== undefined || hasProblem ? (true as const) : undefined,
+      onFocus: () => bench.enter(path),
+      onBlur: () => bench.leave(path),
+    },
+    textProps: {
+      type: 'text' as const,
+      autoComplete: 'off',
+      spellCheck: false,
+      inputMode: keysFor(field, unit),
+      value: draft?.text ?? shown(field, value, show),
+      onChange: ({ target }: ChangeEvent<HTMLInputElement>) => bench.type(path, target.value),
+      onKeyDown: ({ key }: KeyboardEvent) => {
+        if (key === 'Escape') bench.forget(path);
+      },
+    },
+    choiceProps: {
+      value: String(value),
+      onChange: ({ target }: ChangeEvent<HTMLSelectElement>) => bench.put(path, target.value),
+    },
+  };
+};

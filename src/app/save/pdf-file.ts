@@ -1,0 +1,47 @@
+import type { Job } from '../../../geometry/job.ts';
+import { solve } from '../../../geometry/solve.ts';
+import { type PaperId, papers } from '../../../templates/paper.ts';
+import { toPdf } from '../../../templates/pdf.ts';
+import { pieces } from '../../../templates/pieces/index.ts';
+import { sayOnPaper } from '../../../templates/say.ts';
+import { laySheets } from '../../../templates/sheets.ts';
+import { sheetInfo } from '../../../templates/title-block.ts';
+import { version } from '../version.ts';
+
+export type PdfStep = 'fonts' | 'solve' | 'lay' | 'write';
+
+export interface PdfAsk {
+  readonly job: Job;
+  readonly paper: PaperId;
+  /** Where DejaVu Sans and its bold lie, on this origin. */
+  readonly fonts: { readonly regular: string; readonly bold: string };
+}
+
+const fetchBytes = async (address: string): Promise<Uint8Array> => {
+  const answer = await fetch(address);
+  if (!answer.ok)
+    throw new Error(`The font could not be fetched (${answer.status}). Check the connection and try again.`);
+  return new Uint8Array(await answer.arrayBuffer());
+};
+
+/** All templates of a job on sheets of a paper, as a PDF file's bytes; `tell` hears of each step. Throws what is to be said to the person. */
+export const pdfOf = async ({ job, paper, fonts }: PdfAsk, tell: (step: PdfStep) => void): Promise<Uint8Array> => {
+  tell('fonts');
+  const [regular, bold] = await Promise.all([fetchBytes(fonts.regular), fetchBytes(fonts.bold)]);
+  tell('solve');
+  const solved = solve(job);
+  if (!solved.ok) throw new Error(solved.problems.map(({ says }) => says).join(' '));
+  tell('lay');
+  const info = sheetInfo(job, version);
+  const drawn = pieces.map((piece) => ({ ...piece.draw(job, solved.design), id: piece.id, faceUp: piece.faceUp }));
+  const sheets = laySheets(drawn, papers[paper], info, sayOnPaper(job.show));
+  tell('write');
+  return toPdf(sheets, {
+    title: info.job || 'Templates',
+    author: `Sagitta ${version}`,
+    subject: `Bridge and saddle templates, 1:1, on ${papers[paper].name}`,
+    // The job's own day, not the clock's: the same job gives the same file.
+    date: new Date(`${job.date}T00:00:00Z`),
+    fonts: { regular, bold },
+  });
+};

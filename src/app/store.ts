@@ -1,0 +1,239 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import { fieldAt, getAt, setAt } from '../../geometry/fields.ts';
+import { type Job, stringCount } from '../../geometry/job.ts';
+import { newJob, readJob, writeJob } from '../../geometry/job-file.ts';
+import { type Design, type Solved, solve } from '../../geometry/solve.ts';
+import { fieldTitle, type Side, withoutString, withString } from './strings.ts';
+import { readField } from './typing.ts';
+import { words } from './words.ts';
+
+/** What stands in a field while it differs from the stored value; `says` tells why it is refused. */
+export interface Draft {
+  readonly text: string;
+  readonly says?: string;
+}
+
+/** A change that can be taken back: what it changed, and the job on its other side. */
+export interface Step {
+  readonly name: string;
+  readonly path: string;
+  readonly job: Job;
+}
+
+/** Something said to the person until they put it away. */
+export interface Notice {
+  readonly id: string;
+  readonly says: string;
+  readonly details: readonly string[];
+}
+
+/** A job that could be built, and its numbers. */
+export interface Built {
+  readonly job: Job;
+  readonly design: Design;
+}
+
+export interface State {
+  readonly job: Job;
+  readonly solved: Solved;
+  /** The last numbers that could be built: those of the job itself when it can. */
+  readonly built: Built | undefined;
+  readonly drafts: Readonly<Record<string, Draft>>;
+  readonly past: readonly Step[];
+  readonly future: readonly Step[];
+  /** The path whose step still grows while it is typed at. */
+  readonly open: string | undefined;
+  /** The job as it was last loaded or saved: while it is the job itself there is nothing to lose. */
+  readonly saved: Job | undefined;
+  /** Jobs that another one was put in place of, unsaved edits and all; the last one is offered back first. */
+  readonly kept: readonly Job[];
+  /** The path of the field in focus, and of the one that was last. */
+  readonly focus: string | undefined;
+  readonly lastFocus: string | undefined;
+  readonly notices: readonly Notice[];
+}
+
+const sameJob = (a: Job, b: Job | undefined): boolean => b !== undefined && (a === b || writeJob(a) === writeJob(b));
+
+const without = <T>(record: Readonly<Record<string, T>>, key: string): Readonly<Record<string, T>> =>
+  Object.fromEntries(Object.entries(record).filter(([other]) => other !== key));
+
+/** What a job gives: its numbers, or its problems beside the last that could be built. */
+const settle = (job: Job, before: Built | undefined): Pick<State, 'job' | 'solved' | 'built'> => {
+  const solved = solve(job);
+  return { job, solved, built: solved.ok ? { job, design: solved.design } : before };
+};
+
+export interface Beginning {
+  readonly job: Job;
+  /** The last job that could be built, where this one cannot. */
+  readonly built?: Job | undefined;
+  readonly kept?: readonly Job[];
+  /** Whether the job is as some file has it. */
+  readonly isSaved?: boolean;
+  readonly notices?: readonly Notice[];
+}
+
+const begin = ({ job, built, kept = [], isSaved = true, notices = [] }: Beginning): State => ({
+  ...settle(job, built && settle(built, undefined).built),
+  drafts: {},
+  past: [],
+  future: [],
+  open: undefined,
+  saved: isSaved ? job : undefined,
+  kept,
+  focus: undefined,
+  lastFocus: undefined,
+  notices,
+});
+
+/** The state of the bench and all that can be done to it. Knows nothing of React or of the DOM. */
+export const createBench = (beginning: Beginning) => {
+  const store: StoreApi<State> = createStore<State>(() => begin(beginning));
+  const { getState: get, setState: set } = store;
+
+  /** A change of the job as one step; steps at the same path run together until the field is left. */
+  const change = (job: Job, path: string, name: string, drafts = get().drafts) => {
+    const { job: before, built, past, open } = get();
+    if (sameJob(job, before)) return set({ drafts });
+    const grows = open === path && past.at(-1)?.path === path;
+    set({
+      ...settle(job, built),
+      drafts,
+      past: grows ? past : [...past, { name, path, job: before }],
+      future: [],
+      open: path,
+    });
+  };
+
+  const goTo = (from: 'past' | 'future', to: 'past' | 'future') => {
+    const state = get();
+    const step = state[from].at(-1);
+    if (step === undefined) return;
+    const left = { [from]: state[from].slice(0, -1), [to]: [...state[to], { ...step, job: state.job }] };
+    set({ ...settle(step.job, state.built), ...left, drafts: {}, open: undefined });
+  };
+
+  /** Another job in place of this one, which is kept if it holds anything that no file has. */
+  const load = (job: Job, name: string, isSaved = true) => {
+    const saved = isSaved ? job : undefined;
+    const { job: before, saved: asSaved, built, past, kept } = get();
+    if (sameJob(job, before)) return set({ saved, drafts: {} });
+    set({
+      ...settle(job, built),
+      past: [...past, { name, path: '', job: before }],
+      future: [],
+      open: undefined,
+      drafts: {},
+      saved,
+      kept: sameJob(before, asSaved) ? kept : [...kept, before],
+    });
+  };
+
+  const note = (notice: Notice) => set({ notices: [...get().notices.filter(({ id }) => id !== notice.id), notice] });
+
+  return {
+    ...store,
+
+    /** Takes what stands in a field after each key: a good value changes the job at once, a bad one only says so. */
+    type(path: string, text: string) {
+      const { job, drafts } = get();
+      const field = fieldAt(path);
+      if (field === undefined) return;
+      const read = readField(field, text, job.show);
+      if (!read.ok) return set({ drafts: { ...drafts, [path]: { text, says: read.says } } });
+      change(setAt(job, path, read.value), path, fieldTitle(job, path), { ...drafts, [path]: { text } });
+    },
+
+    /** A choice or a value put in without typing. */
+    put(path: string, value: number | string) {
+      const { job, drafts } = get();
+      // In another unit what was typed would mean something else.
+      const left = path.startsWith('show.') ? {} : without(drafts, path);
+      change(setAt(job, path, value), path, fieldTitle(job, path), left);
+      set({ open: undefined });
+    },
+
+    enter(path: string) {
+      set({ focus: path, lastFocus: path });
+    },
+
+    /** The field is left: a good value is shown as it is stored, a bad text stays with what is said of it. */
+    leave(path: string) {
+      const { drafts } = get();
+      const good = drafts[path]?.says === undefined;
+      set({ focus: undefined, open: undefined, drafts: good ? without(drafts, path) : drafts });
+    },
+
+    /** Back to the stored value, whatever stands in the field. */
+    forget(path: string) {
+      set({ drafts: without(get().drafts, path) });
+    },
+
+    addString(side: Side) {
+      const { job } = get();
+      if (job.strings.list.length >= stringCount.max) return;
+      change(withString(job, side), `strings.list.${side}`, words.strings.addStep);
+      set({ open: undefined });
+    },
+
+    removeString(id: string) {
+      const { job, drafts } = get();
+      const string = job.strings.list.find((one) => one.id === id);
+      if (string === undefined || job.strings.list.length <= stringCount.min) return;
+      const left = Object.fromEntries(
+        Object.entries(drafts).filter(([path]) => !path.startsWith(`strings.list.${id}.`)),
+      );
+      change(withoutString(job, id), `strings.list.${id}`, words.strings.removeStep(string.name), left);
+      set({ open: undefined });
+    },
+
+    undo: () => goTo('past', 'future'),
+    redo: () => goTo('future', 'past'),
+
+    /** A fresh job in place of this one; `today` as year-month-day. */
+    startNew: (today: string) => load(newJob(today), words.bar.newJob),
+
+    /** A job's text in place of this job; what keeps it from being read is said, and the job stays. */
+    open(text: string, name: string) {
+      const read = readJob(text);
+      if (!read.ok) {
+        const details = read.problems.map(({ path, says }) =>
+          path === '' || says.includes(path) ? says : `${path}: ${says}`,
+        );
+        return note({ id: 'open', says: words.notices.notOpened(name), details });
+      }
+      load(read.job, words.opened(name));
+      set({ notices: get().notices.filter(({ id }) => id !== 'open') });
+      if (read.unknown.length > 0) note({ id: 'open', says: words.notices.unknown(name), details: read.unknown });
+    },
+
+    /** The job that was last put aside, in place of this one. */
+    back() {
+      const { kept } = get();
+      const job = kept.at(-1);
+      if (job === undefined) return;
+      set({ kept: kept.slice(0, -1) });
+      load(job, words.bar.back(job.name), false);
+    },
+
+    /** The job has been written to a file. */
+    markSaved() {
+      set({ saved: get().job });
+    },
+
+    note,
+    dismiss(id: string) {
+      set({ notices: get().notices.filter((notice) => notice.id !== id) });
+    },
+  };
+};
+
+export type Bench = ReturnType<typeof createBench>;
+
+/** The number that a word such as “flat” stands in for now: the last one in the job's past, else what is preset or usual. */
+export const numberBefore = ({ past }: Pick<State, 'past'>, path: string): number => {
+  const earlier = past.map(({ job }) => getAt(job, path)).findLast((value) => typeof value === 'number');
+  const field = fieldAt(path);
+  return [earlier, field?.preset, field?.usual?.[0], field?.min].find((value) => typeof value === 'number') as number;
+};

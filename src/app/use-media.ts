@@ -1,0 +1,19 @@
+import { useSyncExternalStore } from 'react';
+
+/** Whether the window answers to a media query; false where none can be asked. */
+export const useMedia = (query: string): boolean => {
+  const list = typeof window.matchMedia === 'function' ? window.matchMedia(query) : undefined;
+  return useSyncExternalStore(
+    (changed) => {
+      list?.addEventListener('change', changed);
+      return () => list?.removeEventListener('change', changed);
+    },
+    () => list?.matches ?? false,
+  );
+};
+
+/** Wide and high enough for the columns to stand side by side, each scrolled by itself. */
+export const roomy = '(min-width: 1200px) and (min-height: 640px)';
+/** Wide enough for the three views on one sheet. */
+export const wide = '(min-width: 820px)';
+export const calm = '(prefers-reduced-motion: reduce)';
