@@ -27,6 +27,14 @@ function emitSchema(): Plugin {
   };
 }
 
+/** How tests in a real browser are run. */
+const inBrowser = {
+  globalSetup: ['test/browser/setup.ts'],
+  testTimeout: 60_000,
+  hookTimeout: 120_000,
+  fileParallelism: false,
+};
+
 export default defineConfig({
   base: './',
   plugins: [react(), sayAddress(), emitSchema()],
@@ -38,19 +46,17 @@ export default defineConfig({
       {
         extends: true,
         // A component's test asks for its own DOM: `// @vitest-environment jsdom` on its first line.
-        test: { name: 'unit', include: ['test/**/*.test.{ts,tsx}'], exclude: ['test/browser/**'] },
-      },
-      {
-        extends: true,
         test: {
-          name: 'browser',
-          include: ['test/browser/**/*.test.ts'],
-          globalSetup: ['test/browser/setup.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 120_000,
-          fileParallelism: false,
+          name: 'unit',
+          include: ['test/**/*.test.{ts,tsx}'],
+          exclude: ['test/browser/**'],
+          // Room for a busy machine: some run the command, or hundreds of random cases.
+          testTimeout: 20_000,
         },
       },
+      { extends: true, test: { name: 'browser', include: ['test/browser/**/*.test.ts'], ...inBrowser } },
+      // Not a check: `npm run pictures` makes the README's pictures with the same browser.
+      { extends: true, test: { name: 'pictures', include: ['test/pictures/*.make.ts'], ...inBrowser } },
     ],
   },
 });
