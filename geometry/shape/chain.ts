@@ -1,4 +1,4 @@
-import { pointOn, tangentOn } from './along.ts';
+import { tangentOn } from './along.ts';
 import { lengthOf } from './measure.ts';
 import { path, segmentEnd, segmentStart } from './path.ts';
 import { cross, distance, dot } from './point.ts';
@@ -26,32 +26,6 @@ const knot = (segments: readonly Segment[]): readonly Link[] => {
     .filter(({ segment, from, to }) => from !== to || lengthOf(segment) > 4 * near);
 };
 
-const middleOf = (l: Link): Point => pointOn(l.segment, 0.5);
-
-/** Leaves out what runs there and back again along one line: it bounds nothing; and all but one of several alike. */
-const withoutPairs = (links: readonly Link[]): readonly Link[] => {
-  const gone = new Set<Link>();
-  links.forEach((a, i) => {
-    for (const b of links.slice(i + 1)) {
-      if (gone.has(a)) return;
-      const back = a.from === b.to && a.to === b.from && a.from !== a.to;
-      const again = a.from === b.from && a.to === b.to;
-      if (gone.has(b) || !(back || again) || distance(middleOf(a), middleOf(b)) > near) continue;
-      gone.add(b);
-      if (back) gone.add(a);
-    }
-  });
-  return links.filter((l) => !gone.has(l));
-};
-
-/** Leaves out, again and again, whatever leads nowhere or comes from nowhere. */
-const withoutDeadEnds = (links: readonly Link[]): readonly Link[] => {
-  const starts = new Set(links.map((l) => l.from));
-  const ends = new Set(links.map((l) => l.to));
-  const left = links.filter((l) => starts.has(l.to) && ends.has(l.from));
-  return left.length < links.length ? withoutDeadEnds(left) : left;
-};
-
 const turnInto = (a: Link, b: Link): number => {
   const from = tangentOn(a.segment, 1);
   const to = tangentOn(b.segment, 0);
@@ -61,10 +35,10 @@ const turnInto = (a: Link, b: Link): number => {
 /**
  * The closed paths into which loose segments join, each followed in its own sense; segments that join into none are left out. Where several
  * lead on from one place, the way bends as far as it can towards `turn` (+ from +x towards +y), and a path is closed as soon as it returns
- * to a place where it has been, so no path touches itself at a joint.
+ * to a place where it has been, so no path touches itself at a joint. A line run there and back becomes a path of its own, without area.
  */
 export const chain = (segments: readonly Segment[], turn: number): readonly Path[] => {
-  const links = withoutDeadEnds(withoutPairs(knot(segments)));
+  const links = knot(segments);
   const unused = new Set(links);
   const paths: Path[] = [];
   for (const first of links) {
@@ -83,6 +57,7 @@ export const chain = (segments: readonly Segment[], turn: number): readonly Path
         continue;
       }
       const onward = [...unused].filter((l) => l.from === here.to);
+      // A dead end: the way that led into it is given up, up to where another leads on.
       if (onward.length === 0) {
         trail.pop();
         continue;

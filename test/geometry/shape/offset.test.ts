@@ -162,6 +162,13 @@ describe('offset', () => {
     expect(found.every(isSimple)).toBe(true);
   });
 
+  it('takes few cubics for what it promises', () => {
+    for (const d of [-3, -1, 1, 3]) {
+      const cubics = offset(belly, d).flatMap((p) => p.segments.filter((s) => s.kind === 'cubic'));
+      expect(cubics.length).toBeLessThanOrEqual(20);
+    }
+  });
+
   it('there and back again returns the outline, corners aside', () => {
     const back = offset(belly, 1.5).flatMap((p) => offset(p, -1.5));
     expect(total(back)).toBeCloseTo(area(belly), 1);
