@@ -8,7 +8,7 @@ import { area, bounds, contains, isSimple, pathLength } from '../../../geometry/
 import { distanceTo } from '../../../geometry/shape/nearest.ts';
 import { offset } from '../../../geometry/shape/offset.ts';
 import { pen, polyline, reversePath } from '../../../geometry/shape/path.ts';
-import { point } from '../../../geometry/shape/point.ts';
+import { distance, point } from '../../../geometry/shape/point.ts';
 import type { Path } from '../../../geometry/shape/types.ts';
 
 const box = (w: number, h: number) => polyline([point(0, 0), point(w, 0), point(w, h), point(0, h)], true);
@@ -212,6 +212,40 @@ describe('offset', () => {
         },
       ),
       { seed: 20240902, numRuns: 150, endOnFailure: true },
+    );
+  }, 60_000);
+
+  it('of outlines of arcs and lines at random, full of round numbers', () => {
+    fc.assert(
+      fc.property(
+        fc.array(
+          fc.tuple(fc.integer({ min: 5, max: 30 }), fc.constantFrom(-1, 0, 1), fc.integer({ min: 0, max: 40 })),
+          {
+            minLength: 3,
+            maxLength: 9,
+          },
+        ),
+        fc.integer({ min: -16, max: 16 }).filter((d) => d !== 0),
+        fc.integer({ min: 1, max: 1e6 }),
+        (sides, half, seed) => {
+          const corner = (i: number) => {
+            const a = (2 * Math.PI * i) / sides.length;
+            const r = sides[i % sides.length]?.[0] ?? 5;
+            return point(r * Math.cos(a), r * Math.sin(a));
+          };
+          const drawn = sides.reduce(
+            (p, [, bend, more], i) => {
+              const to = corner(i + 1);
+              return bend === 0 ? p.line(to) : p.arc(to, distance(p.at, to) / 2 + more, bend > 0 ? 1 : -1);
+            },
+            pen(corner(0)),
+          );
+          const path = drawn.close();
+          fc.pre(isSimple(path));
+          holds(path, half / 2, seed);
+        },
+      ),
+      { seed: 20240903, numRuns: 150, endOnFailure: true },
     );
   }, 60_000);
 
