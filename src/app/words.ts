@@ -20,7 +20,7 @@ export const words = {
   opened: (file: string) => `opening ${file}`,
 
   bar: {
-    label: 'Job and files',
+    label: 'Files',
     job: 'Job',
     date: 'Date',
     lengths: 'Lengths in',

@@ -70,14 +70,7 @@ export const Bar = ({ onTemplates }: { onTemplates: () => void }) => {
         <button type="button" onClick={() => picker.current?.click()}>
           {says.open}
         </button>
-        <input
-          ref={picker}
-          type="file"
-          accept=".json,application/json"
-          hidden
-          aria-label={says.open}
-          onChange={openFile}
-        />
+        <input ref={picker} type="file" accept=".json,application/json" hidden onChange={openFile} />
         <button type="button" onClick={save}>
           {says.save}
         </button>

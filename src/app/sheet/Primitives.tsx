@@ -59,7 +59,7 @@ export const Primitives = ({ primitives, focus }: { primitives: readonly Primiti
           id={p.id}
           d={pathData(p.path)}
           className={classOf(p, lit)}
-          width={lineWidth[p.line] * pen}
+          width={Number(digits(lineWidth[p.line] * pen))}
           {...(dash === undefined ? {} : { dash })}
         />
       );

@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { boundsOfPrimitives, sayWith } from '../../geometry/layout.ts';
+import { threeViews } from '../../geometry/views/index.ts';
+import { fitRoom } from '../../src/app/sheet/fit.ts';
+import { starters } from '../../src/jobs/index.ts';
+import { solved } from '../solved.ts';
+import { starterJob } from './bench.ts';
+
+const rooms = [{ width: 796, height: 590 }, { width: 740, height: 500 }, { width: 1220, height: 700 }, { width: 796 }];
+
+describe.each(starters)('$id on the screen', ({ id }) => {
+  const job = starterJob(id);
+  const design = solved(job);
+  const say = sayWith(job.show);
+  const marks = (em: number) => threeViews(job, design, em, say, 3).marks;
+
+  it.each(rooms)('fills a room of $width × $height px with texts 13 px high, nothing cut off', (room) => {
+    const fitted = fitRoom({ marks, say, room, text: 13 });
+    const { left, top, width, height } = fitted.view;
+    const b = boundsOfPrimitives(fitted.primitives);
+    expect(b.minX).toBeGreaterThanOrEqual(left);
+    expect(b.maxX).toBeLessThanOrEqual(left + width);
+    expect(b.minY).toBeGreaterThanOrEqual(top);
+    expect(b.maxY).toBeLessThanOrEqual(top + height);
+    expect(fitted.width).toBeLessThanOrEqual(room.width + 1e-6);
+    expect(fitted.height).toBeLessThanOrEqual((room.height ?? Number.POSITIVE_INFINITY) + 1e-6);
+    const filled = Math.max(
+      ((b.maxX - b.minX) * fitted.scale) / room.width,
+      ((b.maxY - b.minY) * fitted.scale) / (room.height ?? Number.POSITIVE_INFINITY),
+    );
+    expect(filled).toBeGreaterThan(0.85);
+    expect(fitted.width / width).toBeCloseTo(fitted.scale, 9);
+    for (const p of fitted.primitives) {
+      if (p.kind === 'text') expect(p.size * fitted.scale).toBeGreaterThanOrEqual(13 - 1e-9);
+    }
+  });
+
+  it('keeps a scale that still fits', () => {
+    const room = { width: 796, height: 590 };
+    const { scale } = fitRoom({ marks, say, room, text: 13 });
+    expect(fitRoom({ marks, say, room, text: 13, seed: scale }).scale).toBe(scale);
+  });
+});

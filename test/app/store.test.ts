@@ -1,0 +1,158 @@
+import { describe, expect, it } from 'vitest';
+import { writeJob } from '../../geometry/job-file.ts';
+import { createBench, numberBefore } from '../../src/app/store.ts';
+import { demoBench, starterJob } from './bench.ts';
+
+describe('typing at a field', () => {
+  it('changes the job and its numbers at once when the text can be read', () => {
+    const bench = demoBench();
+    const before = bench.getState();
+    bench.type('bridge.thickness', '9');
+    const { job, solved, built } = bench.getState();
+    expect(job.bridge.thickness).toBe(9);
+    expect(solved.ok).toBe(true);
+    // Straightedge clearance is the neck plane height less the thickness, by definition.
+    expect(built?.design.straightedgeClearance).toBeCloseTo(job.guitar.neckPlaneHeight - 9, 12);
+    // A thinner bridge leaves as much more saddle standing above it.
+    const gap = (state: typeof before) => state.built?.design.strings[0]?.exposure ?? Number.NaN;
+    expect(gap(bench.getState()) - gap(before)).toBeCloseTo(before.job.bridge.thickness - 9, 9);
+  });
+
+  it.each([
+    ['bridge.thickness', 'abc', /“abc”/],
+    ['bridge.thickness', '', /Nothing is typed/],
+    ['bridge.thickness', '500', /500.0 mm.*2\.0 mm to 30\.0 mm/],
+    ['date', '2026-13-40', /2026-13-40/],
+    ['strings.list.E2.pitch', 'H2', /“H2”/],
+  ])('says why %s cannot be “%s”, and leaves the job as it was', (path, text, says) => {
+    const bench = demoBench();
+    const { job, built } = bench.getState();
+    bench.type(path, text);
+    expect(bench.getState().drafts[path]).toMatchObject({ text });
+    expect(bench.getState().drafts[path]?.says).toMatch(says);
+    bench.leave(path);
+    expect(bench.getState().drafts[path]?.text).toBe(text);
+    expect(bench.getState().job).toBe(job);
+    expect(bench.getState().built).toBe(built);
+  });
+
+  it('keeps a value that can be read but not built, beside the last numbers that could', () => {
+    const bench = demoBench();
+    const { built } = bench.getState();
+    bench.type('bridge.frontToSaddle', '38');
+    const state = bench.getState();
+    expect(state.job.bridge.frontToSaddle).toBe(38);
+    expect(state.built).toBe(built);
+    expect(state.solved.ok ? [] : state.solved.problems.map(({ path }) => path)).toContain('bridge.frontToSaddle');
+    bench.type('bridge.frontToSaddle', '10');
+    expect(bench.getState().solved.ok).toBe(true);
+    expect(bench.getState().built?.job.bridge.frontToSaddle).toBe(10);
+  });
+
+  it('reads a bare number in the unit that is chosen, and drops what was typed in another', () => {
+    const bench = demoBench();
+    bench.type('bridge.depth', 'nonsense');
+    bench.put('show.length', 'in');
+    expect(bench.getState().drafts).toEqual({});
+    bench.type('bridge.depth', '1.5');
+    // 1 in = 25.4 mm exactly: International yard and pound agreement, 1959.
+    expect(bench.getState().job.bridge.depth).toBeCloseTo(38.1, 12);
+  });
+
+  it('keeps a name as it was typed, marks of other languages and all', () => {
+    const bench = demoBench();
+    bench.type('name', '<script>alert(1)</script> “Ünïcode” 🎸');
+    expect(bench.getState().job.name).toBe('<script>alert(1)</script> “Ünïcode” 🎸');
+  });
+});
+
+describe('taking back', () => {
+  it('takes back all that was typed at one field as one step, named by the field, and brings it again', () => {
+    const bench = demoBench();
+    const { job } = bench.getState();
+    for (const text of ['8', '8.', '8.5']) bench.type('bridge.thickness', text);
+    bench.leave('bridge.thickness');
+    bench.type('bridge.thickness', '9');
+    expect(bench.getState().past.map(({ name }) => name)).toEqual(['Thickness, centre', 'Thickness, centre']);
+    bench.undo();
+    expect(bench.getState().job.bridge.thickness).toBe(8.5);
+    bench.undo();
+    expect(writeJob(bench.getState().job)).toBe(writeJob(job));
+    bench.undo();
+    bench.redo();
+    bench.redo();
+    expect(bench.getState().job.bridge.thickness).toBe(9);
+    expect(bench.getState().future).toEqual([]);
+  });
+
+  it('names the string in a step, and forgets what was undone once something new is typed', () => {
+    const bench = demoBench();
+    bench.type('strings.list.A2.setback', '3');
+    expect(bench.getState().past.at(-1)?.name).toBe('Setback, A2');
+    bench.undo();
+    bench.type('slot.depth', '5');
+    expect(bench.getState().future).toEqual([]);
+  });
+
+  it('finds the number that a word stands in for', () => {
+    const bench = demoBench();
+    const was = bench.getState().job.bridge.topRadius;
+    bench.put('bridge.topRadius', 'flat');
+    expect(numberBefore(bench.getState(), 'bridge.topRadius')).toBe(was);
+    const flat = createBench({
+      job: { ...starterJob('heron'), bridge: { ...starterJob('heron').bridge, topRadius: 'flat' } },
+    });
+    expect(numberBefore(flat.getState(), 'bridge.topRadius')).toBe(508);
+  });
+});
+
+describe('strings', () => {
+  it('come and go one by one, from four to twelve, each with a key of its own', () => {
+    const bench = demoBench();
+    for (let n = 0; n < 10; n += 1) bench.addString(n % 2 === 0 ? 'bass' : 'treble');
+    const keys = () => bench.getState().job.strings.list.map(({ id }) => id);
+    expect(keys()).toHaveLength(12);
+    expect(new Set(keys()).size).toBe(12);
+    expect(keys().indexOf('E2')).toBe(3);
+    for (const key of keys()) bench.removeString(key);
+    expect(keys()).toHaveLength(4);
+    bench.undo();
+    expect(keys()).toHaveLength(5);
+  });
+});
+
+describe('another job', () => {
+  it('keeps the one with edits, and gives it back', () => {
+    const bench = demoBench();
+    bench.type('name', 'Mine');
+    bench.open(writeJob(starterJob('wren')), 'wren.json');
+    expect(bench.getState().job.name).toBe(starterJob('wren').name);
+    bench.startNew('2026-03-31');
+    expect(bench.getState().job.date).toBe('2026-03-31');
+    // The starter held nothing that its file has not.
+    expect(bench.getState().kept.map(({ name }) => name)).toEqual(['Mine']);
+    bench.back();
+    expect(bench.getState().job.name).toBe('Mine');
+    expect(bench.getState().kept).toEqual([]);
+  });
+
+  it('is refused with every problem in words when it cannot be read, and the job stays', () => {
+    const bench = demoBench();
+    const { job } = bench.getState();
+    const bad = { ...job, bridge: { ...job.bridge, thickness: 99, depth: 'deep' } };
+    bench.open(JSON.stringify(bad), 'bad.json');
+    expect(bench.getState().job).toBe(job);
+    const [notice] = bench.getState().notices;
+    expect(notice?.says).toContain('bad.json');
+    expect(notice?.details.join(' ')).toMatch(/bridge\.thickness.*99 mm/);
+    expect(notice?.details.join(' ')).toMatch(/bridge\.depth/);
+  });
+
+  it('is opened with the keys that nobody knows kept and named', () => {
+    const bench = demoBench();
+    const file = { ...starterJob('wren'), humidity: 45 };
+    bench.open(JSON.stringify(file), 'wren.json');
+    expect(bench.getState().notices[0]?.details).toEqual(['humidity']);
+    expect(JSON.parse(writeJob(bench.getState().job)).humidity).toBe(45);
+  });
+});

@@ -1,0 +1,315 @@
+import { mkdir, readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Download, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { readJob } from '../../geometry/job-file.ts';
+import { starters } from '../../src/jobs/index.ts';
+import { readPdf } from '../read-pdf.ts';
+import { readSvg } from '../read-svg.ts';
+import { openPage } from './harness.ts';
+
+const desk = { width: 1440, height: 900 };
+const tablet = { width: 820, height: 1180, touch: true };
+const phone = { width: 390, height: 844, touch: true };
+
+const text = (page: Page, mark: string) => page.locator(`[data-mark="${mark}"]`).first().textContent();
+const drawn = (page: Page) => page.locator('.drawing').evaluateAll((all) => all.map((e) => e.innerHTML).join());
+const bytesOf = async (download: Download) => readFile(await download.path());
+/** Till what is typed has gone to the storage. */
+const settled = (page: Page) => page.waitForTimeout(500);
+
+describe('the drawing', () => {
+  it('stands there at first sight, drawn in three views that line up', async () => {
+    const page = await openPage(desk);
+    expect(await text(page, 'tail.gap.E2.value')).toMatch(/^\d\.\d\d$/);
+    const box = async (mark: string) => {
+      const b = await page.locator(`[data-mark="${mark}"]`).boundingBox();
+      if (b === null) throw new Error(`${mark} is not there`);
+      return b;
+    };
+    const above = await box('above.bridge.outline');
+    const tail = await box('tail.bridge.profile');
+    const middle = await box('middle.bridge.section');
+    // One axis across, and one height (ISO 5456-2).
+    expect(above.x).toBeCloseTo(tail.x, 0);
+    expect(above.width).toBeCloseTo(tail.width, 0);
+    expect(above.y + above.height).toBeLessThan(tail.y);
+    expect(middle.x).toBeGreaterThan(tail.x + tail.width);
+  });
+
+  it('follows a number while it is typed, and the number is told in words for who does not see it', async () => {
+    const page = await openPage(desk);
+    const before = Number(await text(page, 'tail.gap.E2.value'));
+    await page.getByLabel('Thickness, centre').fill('9');
+    expect(Number(await text(page, 'tail.gap.E2.value'))).toBeCloseTo(before + 0.4, 2);
+    const says = await page.getByRole('img', { name: 'Working drawing' }).locator('desc').textContent();
+    expect(says).toContain(`E2 ${(before + 0.4).toFixed(2)} mm`);
+  });
+
+  it('stays while a bad text stands in its field with what is wrong with it', async () => {
+    const page = await openPage(desk);
+    const before = await drawn(page);
+    await page.getByLabel('Thickness, centre').fill('nine');
+    await page.getByLabel('Relief').focus();
+    expect(await page.getByRole('alert').filter({ hasText: '“nine”' }).isVisible()).toBe(true);
+    expect(await page.getByLabel('Thickness, centre').inputValue()).toBe('nine');
+    await page.getByLabel('Job', { exact: true }).focus();
+    expect(await drawn(page)).toBe(before);
+  });
+
+  it('of numbers that cannot be built keeps the last that could, lists what is wrong, and keeps the value over a restart', async () => {
+    const page = await openPage(desk);
+    const outline = () => page.locator('[data-mark="above.bridge.outline"]').getAttribute('d');
+    await page.getByLabel('Front edge to saddle line').fill('38');
+    expect(await page.getByText('does not lie inside the footprint').first().isVisible()).toBe(true);
+    expect(await page.getByText('Drawing of the last numbers that could be built').isVisible()).toBe(true);
+    expect(await outline()).not.toBeNull();
+    await page.getByRole('button', { name: 'Go to Front edge to saddle line' }).click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('field-bridge.frontToSaddle');
+    await settled(page);
+    await page.reload();
+    expect(await page.getByLabel('Front edge to saddle line').inputValue()).toBe('38.0');
+    expect(await page.getByText('Drawing of the last numbers that could be built').isVisible()).toBe(true);
+    expect(await outline()).not.toBeNull();
+  });
+
+  it.each(starters)('stands for the starter $id', async ({ title }) => {
+    const page = await openPage(desk);
+    await page.getByLabel('Starters').selectOption({ label: title });
+    expect(await page.getByLabel('Job', { exact: true }).inputValue()).toBe(title);
+    expect(await page.locator('.problems').count()).toBe(0);
+    expect(await page.locator('[data-mark^="tail.gap."][data-mark$=".value"]').count()).toBeGreaterThanOrEqual(6);
+  });
+
+  it('draws heights as many times as large as is chosen, and leaves the numbers', async () => {
+    const page = await openPage(desk);
+    const height = async () => {
+      const [saddle, bridge] = await Promise.all(
+        ['tail.saddle', 'tail.bridge.profile'].map((m) => page.locator(`[data-mark="${m}"]`).boundingBox()),
+      );
+      return (saddle?.height ?? 0) / (bridge?.width ?? 1);
+    };
+    const gap = await text(page, 'tail.gap.A2.value');
+    const three = await height();
+    await page.getByLabel('1×').check({ force: true });
+    const one = await height();
+    expect(three / one).toBeCloseTo(3, 0);
+    expect(await text(page, 'tail.gap.A2.value')).toBe(gap);
+    expect(await text(page, 'tail.title')).not.toContain('×');
+  });
+});
+
+describe('the files', () => {
+  it('hold what was drawn: a PDF of true size, SVG that can be read, and a job that opens again', async () => {
+    const page = await openPage(desk);
+    await page.getByLabel('Job', { exact: true }).fill('Curlew / no. 3');
+    const save = async (name: string, exact = true) => {
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name, exact }).click(),
+      ]);
+      return download;
+    };
+    const job = await save('Save job');
+    expect(job.suggestedFilename()).toBe('Curlew-no-3.json');
+    const read = readJob((await bytesOf(job)).toString('utf8'));
+    expect(read.ok && read.job.name).toBe('Curlew / no. 3');
+
+    await page.getByRole('button', { name: 'Save templates' }).click();
+    await page.getByLabel('Paper').selectOption('Letter');
+    const pdf = await save('PDF');
+    expect(pdf.suggestedFilename()).toBe('Curlew-no-3-templates-letter.pdf');
+    const bytes = await bytesOf(pdf);
+    expect(bytes.subarray(0, 5).toString('latin1')).toBe('%PDF-');
+    const { pages, printScaling } = await readPdf(new Uint8Array(bytes));
+    // Letter is 8.5 × 11 in (ANSI/ASME Y14.1).
+    const sides = [pages[0]?.widthMm ?? 0, pages[0]?.heightMm ?? 0].sort((a, b) => a - b);
+    expect(sides[0]).toBeCloseTo(215.9, 3);
+    expect(sides[1]).toBeCloseTo(279.4, 3);
+    expect(printScaling).toBe('None');
+    expect(await page.getByRole('status').filter({ hasText: 'templates-letter.pdf is saved' }).isVisible()).toBe(true);
+
+    const views = readSvg((await bytesOf(await save('SVG, three views'))).toString('utf8'));
+    expect(views.elements.some(({ text: said }) => said.includes('From the tail'))).toBe(true);
+    const footprint = readSvg((await bytesOf(await save('SVG, Footprint', false))).toString('utf8'));
+    const outline = footprint.elements.find(({ id }) => /outline/.test(id));
+    const xs = outline?.paths[0]?.segments.flatMap((s) => (s.kind === 'arc' ? [] : [s.from.x, s.to.x])) ?? [];
+    // True size: the demo’s bridge is 156 mm across.
+    expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(156, 3);
+  });
+
+  it('can be stopped while they are written', async () => {
+    const page = await openPage(desk);
+    // Fonts that do not come keep the writer waiting.
+    await page.route('**/*Bold*.ttf', () => {});
+    await page.getByRole('button', { name: 'Save templates' }).click();
+    await page.getByRole('button', { name: 'PDF', exact: true }).click();
+    await page.getByRole('button', { name: 'Stop' }).click();
+    expect(await page.getByText('Stopped; nothing was saved.').isVisible()).toBe(true);
+    expect(await page.getByRole('button', { name: 'PDF', exact: true }).isEnabled()).toBe(true);
+  });
+
+  it('are opened, or refused in words with the job left as it was', async () => {
+    const page = await openPage(desk);
+    const [picker] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      page.getByRole('button', { name: 'Open job…' }).click(),
+    ]);
+    await picker.setFiles({ name: 'bad.json', mimeType: 'application/json', buffer: Buffer.from('{"format":') });
+    await page.getByText('“bad.json” was not opened').waitFor();
+    expect(await page.getByText(/The file is not JSON/).isVisible()).toBe(true);
+    const wren = starters.find(({ id }) => id === 'wren');
+    await picker.setFiles({ name: 'wren.json', mimeType: 'application/json', buffer: Buffer.from(wren?.text ?? '') });
+    await page.waitForFunction((title) => document.title.startsWith(title), wren?.title ?? '');
+    expect(await page.getByText('“bad.json” was not opened').count()).toBe(0);
+  });
+});
+
+describe('the job', () => {
+  it('stands as it was left after a restart, and an edited one can be gone back to', async () => {
+    const page = await openPage(desk);
+    await page.getByLabel('Job', { exact: true }).fill('Mine');
+    await page.getByLabel('Slot depth').fill('5.1');
+    await settled(page);
+    await page.reload();
+    expect(await page.getByLabel('Slot depth').inputValue()).toBe('5.1');
+    await page.getByRole('button', { name: 'New job' }).click();
+    await settled(page);
+    await page.reload();
+    await page.getByRole('button', { name: 'Back to your job “Mine”' }).click();
+    expect(await page.getByLabel('Slot depth').inputValue()).toBe('5.1');
+  });
+
+  it('can be worked on where the browser keeps nothing, which is said', async () => {
+    const page = await openPage(desk);
+    await page.addInitScript(() =>
+      Object.defineProperty(window, 'localStorage', {
+        get() {
+          throw new DOMException('denied', 'SecurityError');
+        },
+      }),
+    );
+    await page.reload();
+    expect(await page.getByText('does not let Sagitta keep the job').isVisible()).toBe(true);
+    const before = await text(page, 'tail.gap.E2.value');
+    await page.getByLabel('Thickness, centre').fill('9');
+    expect(await text(page, 'tail.gap.E2.value')).not.toBe(before);
+  });
+
+  it('takes steps back and forth from the keyboard', async () => {
+    const page = await openPage(desk);
+    await page.getByLabel('Relief').fill('0.2');
+    await page.keyboard.press('Control+z');
+    expect(await page.getByLabel('Relief').inputValue()).not.toMatch(/^0\.20?$/);
+    await page.keyboard.press('Control+Shift+z');
+    expect(await page.getByLabel('Relief').inputValue()).toMatch(/^0\.20?$/);
+  });
+});
+
+describe('on a phone', () => {
+  it('shows one view at a time, whole, with texts of 12 px and more, and never scrolls sideways', async () => {
+    const page = await openPage(phone);
+    const shown = async () => {
+      const boxes = await page
+        .locator('.drawing')
+        .evaluateAll((all) => all.map((e) => e.getBoundingClientRect().toJSON()));
+      return boxes.findIndex(({ left, right }) => left >= -1 && right <= innerWidth() + 1);
+    };
+    const innerWidth = () => phone.width;
+    expect(await page.locator('.drawing').count()).toBe(3);
+    expect(await shown()).toBe(0);
+    for (const [index, name] of ['From above', 'From the tail', 'Along the middle'].entries()) {
+      const button = page.getByRole('button', { name });
+      await button.tap();
+      await expect.poll(shown).toBe(index);
+      await expect.poll(() => button.getAttribute('aria-pressed')).toBe('true');
+      const view = page.locator('.drawing').nth(index);
+      const small = await view
+        .locator('text')
+        .evaluateAll((all) =>
+          all
+            .filter(
+              (t) =>
+                Number(t.getAttribute('font-size')) * ((t as SVGTextElement).getScreenCTM()?.d || 1) < 12 &&
+                !t.hasAttribute('transform'),
+            )
+            .map((t) => t.textContent),
+        );
+      expect(small).toEqual([]);
+      const cut = await view.evaluate((svg) => {
+        const room = svg.getBoundingClientRect();
+        return [...svg.querySelectorAll('text')].filter((t) => {
+          const b = t.getBoundingClientRect();
+          return (
+            b.left < room.left - 1 || b.right > room.right + 1 || b.top < room.top - 1 || b.bottom > room.bottom + 1
+          );
+        }).length;
+      });
+      expect(cut).toBe(0);
+    }
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phone.width);
+  });
+
+  it('has targets of 44 px for a finger', async () => {
+    const page = await openPage(phone);
+    const low = await page
+      .locator('button:visible, select:visible, input[type="text"]:visible')
+      .evaluateAll((all) =>
+        all.filter((e) => e.getBoundingClientRect().height < 43.5).map((e) => e.outerHTML.slice(0, 80)),
+      );
+    expect(low).toEqual([]);
+  });
+});
+
+const axe = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+/** Where pictures are put to be looked at. */
+const pictures = join(tmpdir(), 'sagitta-pictures');
+
+interface Found {
+  readonly violations: readonly {
+    readonly id: string;
+    readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[];
+  }[];
+}
+const faults = async (page: Page) => {
+  await page.evaluate(await readFile(axe, 'utf8'));
+  const { violations } = await page.evaluate(
+    () => (window as unknown as { axe: { run: () => Promise<unknown> } }).axe.run() as Promise<Found>,
+  );
+  return violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ html, failureSummary }) => `${html} ${failureSummary}`).join(' | ')}`,
+  );
+};
+
+describe.each([
+  ['a desk', desk],
+  ['a tablet', tablet],
+  ['a phone', phone],
+] as const)('on %s', (_, window) => {
+  it.each([false, true])('axe finds no fault (dark: %s)', async (dark) => {
+    const page = await openPage({ ...window, dark });
+    await mkdir(pictures, { recursive: true });
+    const picture = (name: string) =>
+      page.screenshot({ path: join(pictures, `${window.width}-${dark ? 'dark' : 'light'}-${name}.png`) });
+    await page.evaluate(() => document.fonts.ready);
+    await picture('first');
+    expect(await faults(page)).toEqual([]);
+    await page.getByLabel('Thickness, centre').fill('nine');
+    await page.getByLabel('Slot depth').fill('9.4');
+    await page.getByText('How far each gauge misses').click();
+    await page.getByText('Other units').click();
+    await picture('wrong');
+    expect(await faults(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: 'Save templates' }).click();
+    await picture('blocked');
+    expect(await faults(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Close' }).click();
+    await page.getByLabel('Slot depth').fill('5');
+    await page.getByRole('button', { name: 'Save templates' }).click();
+    await picture('templates');
+    expect(await faults(page)).toEqual([]);
+  });
+});
