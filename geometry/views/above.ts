@@ -84,7 +84,7 @@ export const above = (job: Job, design: Design): Drawing => {
         },
       ),
     ),
-    across('bridge.length', { x: -half, y: front }, { x: half, y: front }, top, -3.2, 'bridge.length'),
+    across('bridge.length', { x: -half, y: front }, { x: half, y: front }, rear, 4.4, 'bridge.length'),
     upright('bridge.depth', { x: half, y: front }, { x: 0, y: rear }, half, 2.4, 'bridge.depth'),
     upright(
       'bridge.frontToSaddle',
@@ -108,10 +108,11 @@ export const above = (job: Job, design: Design): Drawing => {
     note('title', { x: -half, y: top }, ['From above'], {
       anchor: 'start',
       bold: true,
-      shift: { dx: 0, dy: -4.8 },
+      shift: { dx: 0, dy: -0.5 },
+      stagger: 'names',
     }),
     note('fromNut', { x: 0, y: rear }, ['saddle line ', fullLength(saddleLine.x), ' from the nut'], {
-      shift: { dx: 0, dy: 3.6 },
+      shift: { dx: 0, dy: 5.8 },
     }),
   ];
   return { id: 'above', title: 'From above', marks: [...forHand(marks, job.hand), ...header] };

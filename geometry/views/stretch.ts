@@ -1,4 +1,4 @@
-import type { Drawing, Mark } from '../drawing.ts';
+import type { Drawing, Mark, NoteMark } from '../drawing.ts';
 import { polar } from '../shape/point.ts';
 import type { Arc, Cubic, Path, Point, Segment } from '../shape/types.ts';
 
@@ -41,6 +41,12 @@ const stretchPath = (path: Path, factor: number): Path => ({
   segments: path.segments.flatMap((segment) => segments(segment, factor)),
 });
 
+/** The title, saying how far the view is stretched. One that ends at a dimension may then stand over it: a stretched one holds its value inside. */
+const longerTitle = ({ label, anchor, shift = { dx: 0, dy: 0 } }: NoteMark, factor: number) => ({
+  label: [...label, ` · heights ${factor}×`],
+  shift: anchor === 'end' ? { dx: shift.dx + 1.6, dy: shift.dy } : shift,
+});
+
 const stretchMark = (mark: Mark, factor: number): Mark => {
   switch (mark.kind) {
     case 'path':
@@ -55,7 +61,7 @@ const stretchMark = (mark: Mark, factor: number): Mark => {
       return {
         ...mark,
         at: up(mark.at, factor),
-        ...(mark.id === 'title' && { label: [...mark.label, ` · heights ${factor}×`] }),
+        ...(mark.id === 'title' && longerTitle(mark, factor)),
       };
     case 'dimension':
       return {

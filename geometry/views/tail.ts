@@ -81,7 +81,7 @@ export const tail = (job: Job, design: Design): Drawing => {
       { x: -half, y: -profile.tipTop },
       { x: -half, y: -profile.tipUnderside },
       -half,
-      -2.4,
+      -4.4,
       'bridge.tipThickness',
     ),
     across(
