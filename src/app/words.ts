@@ -79,7 +79,7 @@ export const words = {
     label: 'The numbers',
     usual: (range: string) => `Usual: ${range}.`,
     unit: { mm: 'mm', in: 'in', fraction: 'in' },
-    kindUnit: { angle: '°', force: 'N', frequency: 'Hz', count: '', slope: '/100' },
+    kindUnit: { angle: '°', force: 'N', frequency: 'Hz', count: '', slope: '%' },
   },
 
   strings: {

@@ -35,6 +35,12 @@ describe.each(starters)('$id on the screen', ({ id }) => {
     }
   });
 
+  it('is rather scrolled than crowded where the room is low', () => {
+    const low = fitRoom({ marks, say, room: { width: 740, height: 260 }, text: 13 });
+    expect(low.scale).toBe(fitRoom({ marks, say, room: { width: 740 }, text: 13 }).scale);
+    expect(low.height).toBeGreaterThan(260);
+  });
+
   it('keeps a scale that still fits', () => {
     const room = { width: 796, height: 590 };
     const { scale } = fitRoom({ marks, say, room, text: 13 });

@@ -3,7 +3,7 @@ import { writeJob } from '../../../geometry/job-file.ts';
 import { fileName } from '../../../geometry/names.ts';
 import { starters } from '../../jobs/index.ts';
 import { saveText } from '../save/files.ts';
-import { useBench, useBenchState } from '../use-bench.ts';
+import { useBench } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { BarField } from './BarField.tsx';
 import { Lengths, OtherUnits } from './Units.tsx';
@@ -17,7 +17,6 @@ export const today = (now: Date): string => `${now.getFullYear()}-${pad(now.getM
 /** What the job is, in which units, and the ways in and out of it: in cells, as in a drawing's title block. */
 export const Bar = ({ onTemplates }: { onTemplates: () => void }) => {
   const bench = useBench();
-  const kept = useBenchState((state) => state.kept.at(-1));
   const picker = useRef<HTMLInputElement>(null);
 
   const loadStarter = ({ target }: ChangeEvent<HTMLSelectElement>) => {
@@ -59,11 +58,6 @@ export const Bar = ({ onTemplates }: { onTemplates: () => void }) => {
         </select>
       </label>
       <nav className="files" aria-label={says.label}>
-        {kept && (
-          <button type="button" onClick={bench.back}>
-            {says.back(kept.name)}
-          </button>
-        )}
         <button type="button" onClick={() => bench.startNew(today(new Date()))}>
           {says.newJob}
         </button>

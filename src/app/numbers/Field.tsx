@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { FieldInfo } from '../../../geometry/fields.ts';
 import { numberBefore } from '../store.ts';
 import { useBench } from '../use-bench.ts';
@@ -26,7 +27,7 @@ const WordToggle = ({ field, word, value }: { field: FieldInfo; word: string; va
 };
 
 /** One number or choice of the job, with its word, its unit and what is said of it. */
-export const Field = ({ field }: { field: FieldInfo }) => {
+export const Field = memo(({ field }: { field: FieldInfo }) => {
   const { value, says, unit, hasFocus, focusProps, textProps, choiceProps } = useField(field);
   const { path, label, choices, word } = field;
   return (
@@ -56,4 +57,4 @@ export const Field = ({ field }: { field: FieldInfo }) => {
       )}
     </div>
   );
-};
+});

@@ -8,7 +8,7 @@ const { heads, ...says } = words.outcome;
 export const PerString = ({ built: { job, design } }: { built: Built }) => {
   const { show } = job;
   const unit = words.numbers.unit[show.length];
-  const length = (value: number) => formatQuantity(value, 'length', show);
+  const length = (value: number) => formatQuantity(value, 'length', show, { digits: show.length === 'mm' ? 2 : 3 });
   const columns = [
     [heads.exposure, unit],
     [heads.breakAngle, '°'],

@@ -23,7 +23,7 @@ export const Sheet = () => {
   const focus = useBenchState((state) => state.focus);
   const [heights, setHeights] = useState<HeightStep>(3);
   const room = useMemo(
-    () => ({ width, height: isRoomy ? height : Math.max(380, Math.round(window.innerHeight / 2)) }),
+    () => ({ width, height: isRoomy ? height : Math.max(380, Math.round(window.innerHeight * 0.56)) }),
     [width, height, isRoomy],
   );
   const shown = built && { built, heights, focus, text: isRoomy ? large : small };
@@ -34,8 +34,8 @@ export const Sheet = () => {
       <div className="paper" ref={paper}>
         {built === undefined && <p className="none">{words.sheet.none}</p>}
         {shown && isWide && <ThreeViews {...shown} room={room} />}
-        {shown && !isWide && <ViewStrip {...shown} width={width} />}
-        {built && <Heights value={heights} onChange={setHeights} />}
+        {shown && !isWide && <ViewStrip {...shown} width={width} onHeights={setHeights} />}
+        {built && isWide && <Heights value={heights} onChange={setHeights} />}
       </div>
     </section>
   );

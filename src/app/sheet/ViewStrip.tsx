@@ -5,6 +5,7 @@ import { stretched } from '../../../geometry/views/stretch.ts';
 import { calm, useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
 import { fitRoom } from './fit.ts';
+import { type HeightStep, HeightsSelect } from './Heights.tsx';
 import { Picture } from './Picture.tsx';
 import { sayViews } from './says.ts';
 import type { Shown } from './shown.ts';
@@ -12,8 +13,13 @@ import type { Shown } from './shown.ts';
 type ViewName = keyof typeof views;
 const names = Object.keys(views) as ViewName[];
 
+interface StripShown extends Shown {
+  readonly width: number;
+  readonly onHeights: (step: HeightStep) => void;
+}
+
 /** One view at a time, swiped or chosen by its name. */
-export const ViewStrip = ({ built, width, text, heights, focus }: Shown & { width: number }) => {
+export const ViewStrip = ({ built, width, text, heights, focus, onHeights }: StripShown) => {
   const strip = useRef<HTMLDivElement>(null);
   const [at, setAt] = useState(0);
   const still = useMedia(calm);
@@ -42,6 +48,7 @@ export const ViewStrip = ({ built, width, text, heights, focus }: Shown & { widt
             {words.sheet[name]}
           </button>
         ))}
+        <HeightsSelect value={heights} onChange={onHeights} />
       </nav>
       <section
         className="view-strip"

@@ -36,6 +36,8 @@ const least = 0.7;
 const most = 9;
 /** How much of the room a drawing fills that is good enough. */
 const enough = 0.95;
+/** Below this, px per mm, texts crowd each other: a drawing is rather scrolled than drawn smaller for the room’s height. */
+const crowded = 1.6;
 
 interface Trial {
   readonly scale: number;
@@ -63,7 +65,7 @@ const tryScale = ({ marks, say, text }: Fit, scale: number): Trial => {
 /**
  * The largest scale at which a drawing fits a room while its texts keep their height on screen. What the texts take stays the same in px, so the
  * size in px grows nearly evenly with the scale, by what the bare drawing measures in mm: from a scale that is too large a few steps down that
- * slope lead to it. Texts that begin to stand over each other on the way cost another step.
+ * slope lead to it. Texts that begin to stand over each other on the way cost another step. A room that is too low is overrun downwards.
  */
 export const fitRoom = (options: Fit): Fitted => {
   const { room, seed } = options;
@@ -83,6 +85,7 @@ export const fitRoom = (options: Fit): Fitted => {
     }
   }
 
+  if (room.height !== undefined && trial.scale < crowded) return fitRoom({ ...options, room: { width: room.width } });
   const { scale, primitives } = trial;
   const width = Math.max(room.width, trial.width + 2 * pad);
   const height = trial.height + 2 * pad;
