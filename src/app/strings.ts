@@ -1,4 +1,4 @@
-import { applies, fieldAt, setAt, stringFields } from '../../geometry/fields.ts';
+import { fieldAt, setAt } from '../../geometry/fields.ts';
 import type { Job, JobString } from '../../geometry/job.ts';
 
 export type Side = 'bass' | 'treble';
@@ -34,7 +34,3 @@ export const fieldTitle = (job: Job, path: string): string => {
   const string = job.strings.list.find((one) => one.id === id);
   return string === undefined ? label : `${label}, ${string.name}`;
 };
-
-/** The fields of a string that count in this job, in the schema's order. */
-export const fieldsOfString = (job: Job, id: string) =>
-  stringFields(id).map((field) => ({ field, counts: applies(field, job) }));

@@ -167,6 +167,22 @@ describe('the files', () => {
   });
 });
 
+describe('a file let go over the page', () => {
+  it('is opened', async () => {
+    const page = await openPage(desk);
+    const kestrel = starters.find(({ id }) => id === 'kestrel');
+    await page.evaluate((text) => {
+      const data = new DataTransfer();
+      data.items.add(new File([text], 'kestrel.json', { type: 'application/json' }));
+      const over = { dataTransfer: data, bubbles: true, cancelable: true };
+      const target = document.querySelector('.sheet') ?? document.body;
+      target.dispatchEvent(new DragEvent('dragover', over));
+      target.dispatchEvent(new DragEvent('drop', over));
+    }, kestrel?.text ?? '');
+    await expect.poll(() => page.getByLabel('Job', { exact: true }).inputValue()).toBe(kestrel?.title);
+  });
+});
+
 describe('the job', () => {
   it('stands as it was left after a restart, and an edited one can be gone back to', async () => {
     const page = await openPage(desk);

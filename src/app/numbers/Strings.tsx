@@ -1,15 +1,25 @@
-import { type FieldInfo, stringFields } from '../../../geometry/fields.ts';
+import { memo } from 'react';
+import { applies, type FieldInfo, stringFields } from '../../../geometry/fields.ts';
 import { stringCount } from '../../../geometry/job.ts';
-import { fieldsOfString, fieldTitle } from '../strings.ts';
+import { fieldTitle } from '../strings.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { saysId, useField } from './use-field.ts';
 
+/** The fields of each string, made once: what is drawn of them is then drawn anew only when it changes. */
+const made = new Map<string, readonly FieldInfo[]>();
+const fieldsOf = (id: string): readonly FieldInfo[] => {
+  const fields = made.get(id) ?? stringFields(id);
+  made.set(id, fields);
+  return fields;
+};
+
 /** One value of a string; what is said of it stands in a row of its own, as a cell has no room. */
-const Cell = ({ field }: { field: FieldInfo }) => {
-  const job = useBenchState((state) => state.job);
+const Cell = memo(({ field }: { field: FieldInfo }) => {
+  const label = useBenchState((state) => fieldTitle(state.job, field.path));
+  const counts = useBenchState((state) => applies(field, state.job));
   const { focusProps, textProps, choiceProps } = useField(field);
-  const label = fieldTitle(job, field.path);
+  if (!counts) return <span className="none">{words.strings.noWrap}</span>;
   if (field.choices === undefined) {
     return <input {...focusProps} {...textProps} aria-label={label} data-kind={field.kind} />;
   }
@@ -22,23 +32,32 @@ const Cell = ({ field }: { field: FieldInfo }) => {
       ))}
     </select>
   );
-};
+});
 
-const Row = ({ id, name, canGo }: { id: string; name: string; canGo: boolean }) => {
+/** Why what stands in a cell is refused, in a row under it. */
+const SaysRow = memo(({ path, columns }: { path: string; columns: number }) => {
+  const says = useBenchState((state) => state.drafts[path]?.says);
+  if (says === undefined) return null;
+  return (
+    <tr>
+      <td colSpan={columns}>
+        <p className="says" id={saysId(path)} role="alert">
+          {says}
+        </p>
+      </td>
+    </tr>
+  );
+});
+
+const Row = memo(({ id, name, canGo }: { id: string; name: string; canGo: boolean }) => {
   const bench = useBench();
-  const job = useBenchState((state) => state.job);
-  const drafts = useBenchState((state) => state.drafts);
-  const fields = fieldsOfString(job, id);
-  const said = fields.flatMap(({ field: { path } }) => {
-    const says = drafts[path]?.says;
-    return says === undefined ? [] : [{ path, says }];
-  });
+  const fields = fieldsOf(id);
   return (
     <>
       <tr>
-        {fields.map(({ field, counts }) => (
+        {fields.map((field) => (
           <td key={field.path}>
-            {counts ? <Cell field={field} /> : <span className="none">{words.strings.noWrap}</span>}
+            <Cell field={field} />
           </td>
         ))}
         <td>
@@ -52,18 +71,12 @@ const Row = ({ id, name, canGo }: { id: string; name: string; canGo: boolean }) 
           </button>
         </td>
       </tr>
-      {said.map(({ path, says }) => (
-        <tr key={path}>
-          <td colSpan={fields.length + 1}>
-            <p className="says" id={saysId(path)} role="alert">
-              {says}
-            </p>
-          </td>
-        </tr>
+      {fields.map(({ path }) => (
+        <SaysRow key={path} path={path} columns={fields.length + 1} />
       ))}
     </>
   );
-};
+});
 
 /** The unit in a column's head, where the column has one. */
 const headOf = (field: FieldInfo, units: Readonly<Record<'length' | 'radius' | 'gauge', 'mm' | 'in' | 'fraction'>>) => {
@@ -77,7 +90,7 @@ export const Strings = () => {
   const bench = useBench();
   const list = useBenchState((state) => state.job.strings.list);
   const show = useBenchState((state) => state.job.show);
-  const heads = stringFields(list[0]?.id ?? '').map((field) => headOf(field, show));
+  const heads = fieldsOf(list[0]?.id ?? '').map((field) => headOf(field, show));
   const isFull = list.length >= stringCount.max;
   const isLeast = list.length <= stringCount.min;
   return (
