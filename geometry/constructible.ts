@@ -8,6 +8,7 @@ import { placesAcross, smallestGap } from './instrument/spacing.ts';
 import type { Job } from './job.ts';
 import type { Problem } from './problem.ts';
 import { crownEdgeOf } from './saddle/face.ts';
+import { type Say, sayFor } from './say.ts';
 import { circle } from './shape/arc.ts';
 import { pathIntersections } from './shape/intersect.ts';
 import { contains } from './shape/measure.ts';
@@ -15,22 +16,27 @@ import { start } from './shape/path.ts';
 import type { Path } from './shape/types.ts';
 import type { Design } from './solve.ts';
 
-const mm = (value: number) => `${Number(value.toFixed(2))} mm`;
-
 type Found = Problem | undefined | false;
 
 const found = (...candidates: readonly Found[]): readonly Problem[] => candidates.filter((c): c is Problem => !!c);
 
 /** An arc can only span what it reaches: half the width must be less than its radius. */
-const tooTight = (path: string, what: string, radius: number | 'flat', width: number, ofWhat: string): Found =>
+const tooTight = (
+  { mm, radius: say }: Say,
+  path: string,
+  what: string,
+  radius: number | 'flat',
+  width: number,
+  ofWhat: string,
+): Found =>
   radius !== 'flat' &&
   radius <= width / 2 && {
     path,
     value: radius,
-    says: `${what} of ${mm(radius)} cannot span ${mm(width)}, ${ofWhat}. It must be more than ${mm(width / 2)}.`,
+    says: `${what} of ${say(radius)} cannot span ${mm(width)}, ${ofWhat}. It must be more than ${say(width / 2)}.`,
   };
 
-const touching = (path: string, where: string, spread: number, job: Job): Found => {
+const touching = ({ mm }: Say, path: string, where: string, spread: number, job: Job): Found => {
   const gauges = job.strings.list.map((string) => string.gauge);
   const gap = smallestGap(placesAcross(spread, gauges, job.strings.spacing), gauges);
   return (
@@ -45,6 +51,8 @@ const touching = (path: string, where: string, spread: number, job: Job): Found 
 /** What a readable job must satisfy before its numbers can be worked out; empty when it does. */
 export const unsolvable = (job: Job): readonly Problem[] => {
   const { guitar, strings, bridge, slot } = job;
+  const say = sayFor(job);
+  const { mm, radius } = say;
   const { boardRadiusNut: nut, boardRadiusEnd: end } = guitar;
   const widest = Math.max(guitar.nutSpread, strings.spread);
   const farthest = guitar.scale + Math.max(...strings.list.map((string) => string.setback));
@@ -71,22 +79,23 @@ export const unsolvable = (job: Job): readonly Problem[] => {
         value: guitar.bodyJoint,
         says: `The body joint is at fret ${guitar.bodyJoint}, but the board has ${guitar.frets} frets. Give a fret before the last one.`,
       },
-      tooTight('guitar.boardRadiusNut', 'A board radius', nut, widest, 'the string spread'),
-      tooTight('guitar.boardRadiusEnd', 'A board radius', end, widest, 'the string spread'),
+      tooTight(say, 'guitar.boardRadiusNut', 'A board radius', nut, widest, 'the string spread'),
+      tooTight(say, 'guitar.boardRadiusEnd', 'A board radius', end, widest, 'the string spread'),
       atSaddle !== 'flat' &&
         atSaddle <= widest / 2 && {
           path: 'guitar.boardRadiusEnd',
           value: end,
-          says: `A board that tightens from ${mm(Number(nut))} to ${mm(Number(end))} would have a radius of ${mm(atSaddle)} at the saddle: too tight for a string spread of ${mm(widest)}. Check both radii.`,
+          says: `A board that tightens from ${radius(nut)} to ${radius(end)} would have a radius of ${radius(atSaddle)} at the saddle: too tight for a string spread of ${mm(widest)}. Check both radii.`,
         },
       tooTight(
+        say,
         'bridge.topRadius',
         'A bridge top radius',
         bridge.topRadius,
         Math.max(bridge.deckWidth, strings.spread, slot.length, job.pins.spread),
         'the deck',
       ),
-      tooTight('guitar.topRadius', 'A dome radius', guitar.topRadius, bridge.length, 'the bridge’s length'),
+      tooTight(say, 'guitar.topRadius', 'A dome radius', guitar.topRadius, bridge.length, 'the bridge’s length'),
       strings.spread >= bridge.length && {
         path: 'strings.spread',
         value: strings.spread,
@@ -97,8 +106,8 @@ export const unsolvable = (job: Job): readonly Problem[] => {
         value: slot.length,
         says: `A slot ${mm(slot.length)} long is too short for a string spread of ${mm(strings.spread)}. Make it longer than ${mm(strings.spread + slot.width)}.`,
       },
-      touching('guitar.nutSpread', 'at the nut', guitar.nutSpread, job),
-      touching('strings.spread', 'at the saddle', strings.spread, job),
+      touching(say, 'guitar.nutSpread', 'at the nut', guitar.nutSpread, job),
+      touching(say, 'strings.spread', 'at the saddle', strings.spread, job),
       bridge.deckWidth > bridge.length && {
         path: 'bridge.deckWidth',
         value: bridge.deckWidth,
@@ -111,7 +120,7 @@ export const unsolvable = (job: Job): readonly Problem[] => {
       },
     ),
     ...pitches,
-    ...footprints[bridge.footprint].problems(bridge),
+    ...footprints[bridge.footprint].problems(bridge, mm),
   ];
 };
 
@@ -119,7 +128,7 @@ export const unsolvable = (job: Job): readonly Problem[] => {
 const inside = (inner: Path, outer: Path): boolean =>
   contains(outer, start(inner)) && pathIntersections(inner, outer).length === 0;
 
-const wingProblem = (job: Job, design: Design): Found => {
+const wingProblem = ({ mm }: Say, job: Job, design: Design): Found => {
   const { bridge } = job;
   const { shoulderBass, shoulderTreble, tipTop } = design.profile;
   const wing = (bridge.length - bridge.deckWidth) / 2;
@@ -145,6 +154,8 @@ const wingProblem = (job: Job, design: Design): Found => {
 /** What the worked-out numbers must satisfy before anything can be drawn; empty when they do. */
 export const unbuildable = (job: Job, design: Design): readonly Problem[] => {
   const { bridge, slot, pins } = job;
+  const say = sayFor(job);
+  const { mm } = say;
   const outline = footprintOutline(job, design);
   const slotEnd = Math.min(deckHeight(job, -slot.length / 2), deckHeight(job, slot.length / 2)) - design.slotFloor;
   const lost = design.strings.find((string) => !inside(circle(string.pin, pins.hole / 2), outline));
@@ -182,11 +193,11 @@ export const unbuildable = (job: Job, design: Design): readonly Problem[] => {
       value: bridge.thickness,
       says: `The string ${low.name} would lie ${mm(low.deck - low.heightAboveFretPlane)} inside the bridge: no saddle stands above it. Make the bridge thinner by more than that, or the action higher.`,
     },
-    wingProblem(job, design),
+    wingProblem(say, job, design),
     crownEdgeOf(job, design, 'along') === undefined && {
       path: 'slot.length',
       value: slot.length,
-      says: `The crown’s radius, ${design.crown.radius === 'flat' ? 'flat' : mm(design.crown.radius)}, does not reach the ends of a saddle ${mm(slot.length)} long. Shorten the slot, or check the board radius.`,
+      says: `The crown’s radius, ${say.radius(design.crown.radius)}, does not reach the ends of a saddle ${mm(slot.length)} long. Shorten the slot, or check the board radius.`,
     },
   );
 };

@@ -22,8 +22,8 @@ export type Matter = 'wood' | 'bone' | 'top' | 'pin' | 'hole' | 'ink';
 export interface Quantity {
   readonly value: number | 'flat';
   readonly kind: QuantityKind;
-  /** Said with its unit even where lengths stand bare. */
-  readonly unit?: boolean;
+  /** Always with two decimals in mm and three in inches, so that a row of them reads as one. */
+  readonly fixed?: boolean;
 }
 
 export type Label = readonly (string | Quantity)[];

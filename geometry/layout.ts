@@ -4,7 +4,7 @@ import { bounds, joinBounds } from './shape/bounds.ts';
 import { hatch } from './shape/hatch.ts';
 import type { Bounds } from './shape/types.ts';
 import { textBox } from './text-box.ts';
-import { formatQuantity, type ShowUnits } from './units.ts';
+import { formatQuantity, type ShowUnits, unitFor } from './units.ts';
 
 export interface LayOut {
   /** The text height in the drawing's mm: 3.5 on paper; on screen whatever shows at the size wanted. */
@@ -21,19 +21,23 @@ const rowPitch = 1.25;
 const noteGap = 0.4;
 
 /**
- * Says labels in the reader's units. On a drawing lengths and gauges stand bare, as the drawing states their unit once; radii and angles, which may
- * be in another, carry theirs. With `unit` every number does, or none.
+ * Says labels in the reader's units. A length that stands alone is bare, as ISO 129-1 has it: the drawing states their unit once. Every other quantity carries its
+ * unit, and with `unit` every one does.
  */
 export const sayWith =
   (show: ShowUnits, options: { readonly unit?: boolean } = {}) =>
-  (label: Label): string =>
-    label
+  (label: Label): string => {
+    const [only] = label;
+    const alone = label.length === 1 && typeof only === 'object' && only.kind === 'length';
+    const unit = options.unit ?? !alone;
+    return label
       .map((part) => {
         if (typeof part === 'string') return part;
-        const bare = part.kind === 'length' || part.kind === 'gauge';
-        return formatQuantity(part.value, part.kind, show, { unit: options.unit ?? (part.unit || !bare) });
+        const digits = part.fixed ? { digits: unitFor(part.kind, show) === 'mm' ? 2 : 3 } : {};
+        return formatQuantity(part.value, part.kind, show, { unit, ...digits });
       })
       .join('');
+  };
 
 const pathParts = (mark: PathMark, em: number): Stroke[] => {
   const { hatch: hatching, kind: _, ...rest } = mark;

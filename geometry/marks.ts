@@ -5,8 +5,8 @@ import type { Path, Point } from './shape/types.ts';
 
 /** A length, mm, that a label shows in the reader's unit. */
 export const length = (value: number): Quantity => ({ value, kind: 'length' });
-/** A length that always carries its unit. */
-export const fullLength = (value: number): Quantity => ({ value, kind: 'length', unit: true });
+/** A length that stands in a row with others like it. */
+export const fixedLength = (value: number): Quantity => ({ value, kind: 'length', fixed: true });
 export const radius = (value: number | 'flat'): Quantity => ({ value, kind: 'radius' });
 export const angle = (value: number): Quantity => ({ value, kind: 'angle' });
 

@@ -1,4 +1,5 @@
 export * from './arc.ts';
+export * from './arc-cubics.ts';
 export * from './curve.ts';
 export * from './hatch.ts';
 export * from './intersect.ts';

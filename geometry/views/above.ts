@@ -2,7 +2,7 @@ import { footprintOutline } from '../bridge/outline.ts';
 import { saddleLineAt, slotOutline } from '../bridge/slot.ts';
 import type { Drawing, Mark } from '../drawing.ts';
 import type { Job } from '../job.ts';
-import { across, forHand, fullLength, note, showLine, stroke, upright } from '../marks.ts';
+import { across, forHand, length, note, showLine, stroke, upright } from '../marks.ts';
 import { circle } from '../shape/arc.ts';
 import { pathIntersections } from '../shape/intersect.ts';
 import { bounds } from '../shape/measure.ts';
@@ -111,7 +111,7 @@ export const above = (job: Job, design: Design): Drawing => {
       shift: { dx: 0, dy: -0.5 },
       stagger: 'names',
     }),
-    note('fromNut', { x: 0, y: rear }, ['saddle line ', fullLength(saddleLine.x), ' from the nut'], {
+    note('fromNut', { x: 0, y: rear }, ['saddle line ', length(saddleLine.x), ' from the nut'], {
       shift: { dx: 0, dy: 5.8 },
     }),
   ];

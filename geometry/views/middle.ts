@@ -6,8 +6,8 @@ import { pen, polyline } from '../shape/path.ts';
 import type { Design, SolvedString } from '../solve.ts';
 
 /** How far the planes are drawn before and behind the bridge, mm. */
-const BEFORE = 28;
-const BEHIND = 16;
+const BEFORE = 27;
+const BEHIND = 28;
 
 /** The string that the section shows: the one next to the middle, on the bass side. */
 export const middleString = (design: Design): SolvedString =>
@@ -98,7 +98,7 @@ export const middle = (job: Job, design: Design): Drawing => {
       shift: { dx: 0, dy: -1 },
     }),
     note('fretPlane.name', at(nutward, 0), ['fret plane'], { anchor: 'end', shift: { dx: 0.5, dy: 1.1 } }),
-    note('straightedge.name', at(tailward, rise), ['straightedge'], { anchor: 'start', shift: { dx: 0, dy: -0.5 } }),
+    note('straightedge.name', at(tailward, rise), ['straightedge'], { anchor: 'start', shift: { dx: -0.6, dy: -0.4 } }),
     note('slot.depth', at(saddleLine.x, topHeight), ['slot ', length(slot.depth), ' deep'], {
       anchor: 'start',
       shift: { dx: -1, dy: 1.4 },

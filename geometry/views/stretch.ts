@@ -1,31 +1,11 @@
 import type { Drawing, Mark, NoteMark } from '../drawing.ts';
-import { polar } from '../shape/point.ts';
-import type { Arc, Cubic, Path, Point, Segment } from '../shape/types.ts';
+import { arcCubics } from '../shape/arc-cubics.ts';
+import type { Path, Point, Segment } from '../shape/types.ts';
 
 /*
  * Heights differ by tenths of a millimetre: to judge them by eye a view can be stretched upwards. Only the picture is; every number on it stays true, and
  * the view's title says by how much. Paper is never stretched.
  */
-
-/** An arc as cubics of at most 45°, which err by less than 5 millionths of the radius. */
-const arcCubics = ({ centre, radius, start, sweep }: Arc): readonly Cubic[] => {
-  const n = Math.max(1, Math.ceil(Math.abs(sweep) / (Math.PI / 4) - 1e-9));
-  const step = sweep / n;
-  const reach = (4 / 3) * Math.tan(step / 4) * radius;
-  return Array.from({ length: n }, (_, k) => {
-    const a = start + k * step;
-    const b = a + step;
-    const from = polar(centre, radius, a);
-    const to = polar(centre, radius, b);
-    return {
-      kind: 'cubic',
-      from,
-      c1: { x: from.x - reach * Math.sin(a), y: from.y + reach * Math.cos(a) },
-      c2: { x: to.x + reach * Math.sin(b), y: to.y - reach * Math.cos(b) },
-      to,
-    };
-  });
-};
 
 const up = (p: Point, factor: number): Point => ({ x: p.x, y: p.y * factor });
 

@@ -3,7 +3,7 @@ import { undersideHeight } from '../bridge/surface.ts';
 import type { Drawing, Mark } from '../drawing.ts';
 import { boardRadius } from '../instrument/board.ts';
 import type { Job } from '../job.ts';
-import { across, forHand, length, note, radius, showLine, stroke, upright } from '../marks.ts';
+import { across, fixedLength, forHand, note, radius, showLine, stroke, upright } from '../marks.ts';
 import { saddleOutline } from '../saddle/face.ts';
 import { circle } from '../shape/arc.ts';
 import { pen, polyline } from '../shape/path.ts';
@@ -70,7 +70,7 @@ export const tail = (job: Job, design: Design): Drawing => {
       }),
     ),
     ...strings.map((s) =>
-      note(`gap.${s.id}.value`, { x: s.acrossAtSaddle, y: -s.heightAboveFretPlane - s.gauge }, [length(s.exposure)], {
+      note(`gap.${s.id}.value`, { x: s.acrossAtSaddle, y: -highest }, [fixedLength(s.exposure)], {
         bold: true,
         shift: { dx: 0, dy: -0.6 },
         stagger: 'gaps',

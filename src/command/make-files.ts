@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Job } from '../../geometry/job.ts';
+import { sayWith } from '../../geometry/layout.ts';
 import { report } from '../../geometry/report.ts';
 import type { Design } from '../../geometry/solve.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { type PaperId, papers } from '../../templates/paper.ts';
 import { toPdf } from '../../templates/pdf.ts';
 import { pieces } from '../../templates/pieces/index.ts';
-import { sayOnPaper } from '../../templates/say.ts';
 import { em, laySheets, pieceSheet, type Sheet, viewSheet } from '../../templates/sheets.ts';
 import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
@@ -26,7 +26,7 @@ const font = (name: string): Uint8Array =>
 export async function makeFiles(job: Job, design: Design, paper: PaperId): Promise<Made> {
   const { version } = JSON.parse(readFileSync(packageFile, 'utf8')) as { version: string };
   const info = sheetInfo(job, version);
-  const say = sayOnPaper(job.show);
+  const say = sayWith(job.show);
   const drawn = pieces.map((piece) => ({ ...piece.draw(job, design), id: piece.id, faceUp: piece.faceUp }));
   let sheets: readonly Sheet[];
   try {

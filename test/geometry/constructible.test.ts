@@ -170,16 +170,22 @@ const cases: readonly {
 ];
 
 describe('readable, but not constructible', () => {
+  it('speaks in the job’s own unit, never in fractions that would round a limit past itself', () => {
+    const wrong = change(workedExample(), { 'slot.length': 50, 'show.length': 'fraction' });
+    const result = solve(wrong);
+    expect(!result.ok && result.problems[0]?.says).toMatch(/slot 1\.969 in long.*longer than 2\.311 in/);
+  });
+
   for (const { what, changes, path, names, out } of cases) {
     // A measured 9.0 behind the break point would hide where the pins lie.
-    const base = change(workedExample(), { 'pins.leaves': 'pins' });
+    const base = change(workedExample(), { 'pins.leaves': 'pins', 'show.radius': 'mm' });
     it(`${what}: said at ${path}, with a way out`, () => {
       const wrong = change(base, changes);
       expect(validateJob(wrong).ok).toBe(true);
       const result = solve(wrong);
       if (result.ok) throw new Error('was built');
       const problem = result.problems.find((p) => p.path === path);
-      expect(problem?.says).toMatch(names);
+      expect(problem?.says.replaceAll('.0 mm', ' mm')).toMatch(names);
       expect(problem?.value).toBeDefined();
       expect(solve(change(wrong, out)).ok).toBe(true);
     });

@@ -1,12 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Drawing, Primitive } from '../../geometry/drawing.ts';
-import { boundsOfPrimitives } from '../../geometry/layout.ts';
+import { boundsOfPrimitives, sayWith } from '../../geometry/layout.ts';
 import { polyline } from '../../geometry/shape/index.ts';
 import type { Bounds } from '../../geometry/shape/types.ts';
 import { margin, type PaperId, papers } from '../../templates/paper.ts';
 import { pieces } from '../../templates/pieces/index.ts';
-import { sayOnPaper } from '../../templates/say.ts';
 import { laySheets, pieceSheet, type Sheet } from '../../templates/sheets.ts';
 import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
@@ -16,7 +15,7 @@ import { solved, workedExample } from '../solved.ts';
 
 const job = workedExample();
 const info = sheetInfo(job, '9.8.7');
-const say = sayOnPaper(job.show);
+const say = sayWith(job.show);
 const paperIds = Object.keys(papers) as PaperId[];
 
 /** A made-up piece: a rectangle to cut, with a corner cut off so that a mirrored one would show, and a hole. */

@@ -2,15 +2,13 @@ import type { Problem } from '../../problem.ts';
 import { pen } from '../../shape/path.ts';
 import type { Footprint } from './footprint.ts';
 
-const mm = (value: number) => `${value} mm`;
-
 /**
  * A straight front edge and a belly behind the slot. On each side the rear edge leaves the straight wing level, and swings by two equal arcs, one
  * hollow and one round, to the belly's rearmost point, level again: with a half width a and a depth b, each arc's radius is `(a² + b²)/(4b)`.
  */
 export const belly: Footprint = {
   style: 'belly',
-  problems: ({ length, depth, wingDepth, bellyWidth }) => {
+  problems: ({ length, depth, wingDepth, bellyWidth }, mm) => {
     const problems: Problem[] = [];
     if (bellyWidth > length)
       problems.push({

@@ -8,7 +8,7 @@ import type { Path } from '../../shape/types.ts';
  */
 export interface Footprint {
   readonly style: Job['bridge']['footprint'];
-  /** What keeps these numbers from being drawn; empty when nothing does. */
-  readonly problems: (bridge: Job['bridge']) => readonly Problem[];
+  /** What keeps these numbers from being drawn; empty when nothing does. `mm` says a length in the reader's unit. */
+  readonly problems: (bridge: Job['bridge'], mm: (length: number) => string) => readonly Problem[];
   readonly outline: (bridge: Job['bridge']) => Path;
 }

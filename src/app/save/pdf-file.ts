@@ -1,9 +1,9 @@
 import type { Job } from '../../../geometry/job.ts';
+import { sayWith } from '../../../geometry/layout.ts';
 import { solve } from '../../../geometry/solve.ts';
 import { type PaperId, papers } from '../../../templates/paper.ts';
 import { toPdf } from '../../../templates/pdf.ts';
 import { pieces } from '../../../templates/pieces/index.ts';
-import { sayOnPaper } from '../../../templates/say.ts';
 import { laySheets } from '../../../templates/sheets.ts';
 import { sheetInfo } from '../../../templates/title-block.ts';
 import { version } from '../version.ts';
@@ -34,7 +34,7 @@ export const pdfOf = async ({ job, paper, fonts }: PdfAsk, tell: (step: PdfStep)
   tell('lay');
   const info = sheetInfo(job, version);
   const drawn = pieces.map((piece) => ({ ...piece.draw(job, solved.design), id: piece.id, faceUp: piece.faceUp }));
-  const sheets = laySheets(drawn, papers[paper], info, sayOnPaper(job.show));
+  const sheets = laySheets(drawn, papers[paper], info, sayWith(job.show));
   tell('write');
   return toPdf(sheets, {
     title: info.job || 'Templates',

@@ -1,6 +1,6 @@
+import { sayWith } from '../../../geometry/layout.ts';
 import { threeViews } from '../../../geometry/views/index.ts';
 import type { Piece } from '../../../templates/pieces/piece.ts';
-import { sayOnPaper } from '../../../templates/say.ts';
 import { em, pieceSheet, type Sheet, viewSheet } from '../../../templates/sheets.ts';
 import { toSvg } from '../../../templates/svg.ts';
 import { sheetInfo } from '../../../templates/title-block.ts';
@@ -11,12 +11,12 @@ const svgOf = (sheet: Sheet): string => toSvg(sheet.primitives, { ...sheet, wind
 
 /** The three views on one page at true size, as an SVG file's text. */
 export const viewsSvg = ({ job, design }: Built): string => {
-  const say = sayOnPaper(job.show);
+  const say = sayWith(job.show);
   return svgOf(viewSheet(threeViews(job, design, em, say), sheetInfo(job, version), say));
 };
 
 /** One template at true size with its check bars, as an SVG file's text. */
 export const pieceSvg = ({ job, design }: Built, piece: Piece): string => {
   const drawn = { ...piece.draw(job, design), id: piece.id, faceUp: piece.faceUp };
-  return svgOf(pieceSheet(drawn, sheetInfo(job, version), sayOnPaper(job.show)));
+  return svgOf(pieceSheet(drawn, sheetInfo(job, version), sayWith(job.show)));
 };

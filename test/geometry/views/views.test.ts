@@ -43,7 +43,7 @@ describe('the section along the middle', () => {
   });
 
   it('shows the light under the straightedge as it is with the strings off', () => {
-    expect(texts(views.middle(job, design).marks)).toContain('light 0.7');
+    expect(texts(views.middle(job, design).marks)).toContain('light 0.7 mm');
   });
 });
 
