@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
@@ -27,6 +28,17 @@ function emitSchema(): Plugin {
   };
 }
 
+/** Puts the bundled font's licence beside it, as that licence asks. */
+function emitFontLicence(): Plugin {
+  const licence = new URL('./node_modules/dejavu-fonts-ttf/LICENSE', import.meta.url);
+  return {
+    name: 'emit-font-licence',
+    generateBundle() {
+      this.emitFile({ type: 'asset', fileName: 'LICENSE-DejaVu.txt', source: readFileSync(licence) });
+    },
+  };
+}
+
 /** How tests in a real browser are run. */
 const inBrowser = {
   globalSetup: ['test/browser/setup.ts'],
@@ -37,7 +49,7 @@ const inBrowser = {
 
 export default defineConfig({
   base: './',
-  plugins: [react(), sayAddress(), emitSchema()],
+  plugins: [react(), sayAddress(), emitSchema(), emitFontLicence()],
   // If the port is taken, the next free one is used.
   preview: { host: '127.0.0.1', port: 4173 },
   build: { target: 'es2022', outDir: 'dist' },

@@ -3,6 +3,7 @@ import { footprintOutline } from './bridge/outline.ts';
 import { hollowRadius } from './bridge/profile.ts';
 import { slotOutline } from './bridge/slot.ts';
 import { deckHeight } from './bridge/surface.ts';
+import type { Design } from './design.ts';
 import { boardRadius } from './instrument/board.ts';
 import { placesAcross, smallestGap } from './instrument/spacing.ts';
 import type { Job } from './job.ts';
@@ -14,7 +15,6 @@ import { pathIntersections } from './shape/intersect.ts';
 import { contains } from './shape/measure.ts';
 import { start } from './shape/path.ts';
 import type { Path } from './shape/types.ts';
-import type { Design } from './solve.ts';
 
 type Found = Problem | undefined | false;
 

@@ -37,45 +37,32 @@ export const note = (
   anchor: rest.anchor ?? 'middle',
 });
 
-/** A dimension across the page; its line stands `ems` below (or above, if negative) the page height `base`. */
-export const across = (
-  id: string,
-  from: Point,
-  to: Point,
-  base: number,
-  ems: number,
-  jobPath?: string,
-  label?: Label,
-): DimensionMark => ({
-  kind: 'dimension',
-  id,
-  from,
-  to,
-  along: 'x',
-  at: { base, ems },
-  label: label ?? [length(Math.abs(to.x - from.x))],
-  ...(jobPath === undefined ? {} : { jobPath }),
-});
+const dimension =
+  (along: 'x' | 'y') =>
+  (
+    id: string,
+    from: Point,
+    to: Point,
+    base: number,
+    ems: number,
+    jobPath?: string,
+    label: Label = [length(Math.abs(to[along] - from[along]))],
+  ): DimensionMark => ({
+    kind: 'dimension',
+    id,
+    from,
+    to,
+    along,
+    at: { base, ems },
+    label,
+    ...(jobPath === undefined ? {} : { jobPath }),
+  });
 
-/** A dimension up the page; its line stands `ems` to the right (or left, if negative) of the page's `base`. */
-export const upright = (
-  id: string,
-  from: Point,
-  to: Point,
-  base: number,
-  ems: number,
-  jobPath?: string,
-  label?: Label,
-): DimensionMark => ({
-  kind: 'dimension',
-  id,
-  from,
-  to,
-  along: 'y',
-  at: { base, ems },
-  label: label ?? [length(Math.abs(to.y - from.y))],
-  ...(jobPath === undefined ? {} : { jobPath }),
-});
+/** A dimension across the page; its line stands `ems` below (or above, if negative) the page height `base`. Without a label it says its length, mm. */
+export const across = dimension('x');
+
+/** A dimension up the page; its line stands `ems` to the right (or left, if negative) of the page's `base`. Without a label it says its length, mm. */
+export const upright = dimension('y');
 
 const flip = (p: Point): Point => ({ x: -p.x, y: p.y });
 const swapped = { start: 'end', middle: 'middle', end: 'start' } as const;

@@ -1,6 +1,6 @@
+import type { Design } from './design.ts';
 import type { Job } from './job.ts';
 import type { CrownFit } from './saddle/radius.ts';
-import type { Design } from './solve.ts';
 
 const fitted = ({ radius, misses, worst }: CrownFit) => ({ radius, misses, worst });
 

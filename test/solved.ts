@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
+import type { Design } from '../geometry/design.ts';
 import type { Job } from '../geometry/job.ts';
 import { readJob } from '../geometry/job-file.ts';
-import { type Design, solve } from '../geometry/solve.ts';
+import { solve } from '../geometry/solve.ts';
 
 /** A job file read for a test; throws what the reader says when it refuses it. */
 export const jobFile = (file: URL): Job => {

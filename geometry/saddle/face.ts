@@ -1,7 +1,7 @@
+import type { Design } from '../design.ts';
 import type { Job } from '../job.ts';
 import { path, segmentEnd, segmentStart } from '../shape/path.ts';
 import type { Arc, Line, Path, Point } from '../shape/types.ts';
-import type { Design } from '../solve.ts';
 import { crownEdge } from './crown.ts';
 import { crownHeight } from './radius.ts';
 

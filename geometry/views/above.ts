@@ -1,5 +1,6 @@
 import { footprintOutline } from '../bridge/outline.ts';
 import { saddleLineAt, slotOutline } from '../bridge/slot.ts';
+import type { Design } from '../design.ts';
 import type { Drawing, Mark } from '../drawing.ts';
 import type { Job } from '../job.ts';
 import { across, forHand, length, note, showLine, stroke, upright } from '../marks.ts';
@@ -8,7 +9,6 @@ import { pathIntersections } from '../shape/intersect.ts';
 import { bounds } from '../shape/measure.ts';
 import { polyline } from '../shape/path.ts';
 import type { Path, Point } from '../shape/types.ts';
-import type { Design } from '../solve.ts';
 
 /** How far the strings are drawn in front of the bridge, mm. */
 const BEFORE = 12;

@@ -1,8 +1,8 @@
+import type { Design } from '../design.ts';
 import type { Drawing, Label } from '../drawing.ts';
 import type { Job } from '../job.ts';
 import { boundsOfPrimitives, layOut } from '../layout.ts';
 import { moved } from '../marks.ts';
-import type { Design } from '../solve.ts';
 import { above } from './above.ts';
 import { middle } from './middle.ts';
 import { stretched } from './stretch.ts';

@@ -1,9 +1,9 @@
+import type { Design, SolvedString } from '../design.ts';
 import type { Drawing, Mark } from '../drawing.ts';
 import type { Job } from '../job.ts';
 import { angle, length, note, showLine, stroke, upright } from '../marks.ts';
 import { crownHeight } from '../saddle/radius.ts';
 import { pen, polyline } from '../shape/path.ts';
-import type { Design, SolvedString } from '../solve.ts';
 
 /** How far the planes are drawn before and behind the bridge, mm. */
 const BEFORE = 27;

@@ -1,5 +1,6 @@
 import { endProfile } from '../bridge/profile.ts';
 import { undersideHeight } from '../bridge/surface.ts';
+import type { Design } from '../design.ts';
 import type { Drawing, Mark } from '../drawing.ts';
 import { boardRadius } from '../instrument/board.ts';
 import type { Job } from '../job.ts';
@@ -9,7 +10,6 @@ import { circle } from '../shape/arc.ts';
 import { pen, polyline } from '../shape/path.ts';
 import { drop } from '../shape/sagitta.ts';
 import type { Path } from '../shape/types.ts';
-import type { Design } from '../solve.ts';
 
 /** How far the top is drawn beyond the bridge, mm. */
 const BEYOND = 5;

@@ -1,8 +1,9 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Design } from '../../geometry/design.ts';
 import { fieldAt, getAt, setAt } from '../../geometry/fields.ts';
 import { type Job, stringCount } from '../../geometry/job.ts';
 import { newJob, readJob, writeJob } from '../../geometry/job-file.ts';
-import { type Design, type Solved, solve } from '../../geometry/solve.ts';
+import { type Solved, solve } from '../../geometry/solve.ts';
 import { fieldTitle, type Side, withoutString, withString } from './strings.ts';
 import { readField } from './typing.ts';
 import { words } from './words.ts';

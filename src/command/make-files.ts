@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import type { Design } from '../../geometry/design.ts';
 import type { Job } from '../../geometry/job.ts';
 import { sayWith } from '../../geometry/layout.ts';
 import { report } from '../../geometry/report.ts';
-import type { Design } from '../../geometry/solve.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { type PaperId, papers } from '../../templates/paper.ts';
 import { toPdf } from '../../templates/pdf.ts';

@@ -1,6 +1,6 @@
+import type { Design } from '../../geometry/design.ts';
 import type { Drawing } from '../../geometry/drawing.ts';
 import type { Job } from '../../geometry/job.ts';
-import type { Design } from '../../geometry/solve.ts';
 
 /** One template at true size. Its drawing stands in its own millimetres, x right and y down the paper. */
 export interface Piece {

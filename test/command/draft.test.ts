@@ -189,7 +189,7 @@ describe('a job that cannot be drafted', () => {
     [
       'readable but not to be built',
       () => jobFile('build.json', (job) => Object.assign(job.slot ?? {}, { length: 160 })),
-      [/slot\.length = 160: .*160 mm/],
+      [/slot\.length = 160: .*160\.0 mm/],
     ],
     ['no JSON', () => write('broken.json', '{"format": '), [/not JSON/]],
     ['empty', () => write('empty.json', ''), [/empty/]],

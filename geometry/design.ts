@@ -1,0 +1,58 @@
+import type { ProfileHeights } from './bridge/profile.ts';
+import type { SaddleLine } from './bridge/slot.ts';
+import type { StringLine } from './saddle/heights.ts';
+import type { CrownFit } from './saddle/radius.ts';
+import type { Point } from './shape/types.ts';
+
+/** All that is known of one string; mm, degrees, N, kg/m. */
+export interface SolvedString extends StringLine {
+  readonly id: string;
+  readonly name: string;
+  readonly setback: number;
+  readonly gauge: number;
+  /** Where it meets its pin hole's middle, from above. */
+  readonly pin: Point;
+  /** Height of the deck under its break point. */
+  readonly deck: number;
+  /** Saddle standing above the deck: `z_s − z_b(y)`. */
+  readonly exposure: number;
+  /** From the slot's floor to its underside: the saddle's whole height. */
+  readonly saddleHeight: number;
+  /** How far its break point lies behind the middle of the slot; before it if negative. */
+  readonly behindMiddle: number;
+  /** Where it next touches the bridge: distance from the nut, and height above the fret plane. */
+  readonly leaves: { readonly x: number; readonly z: number };
+  /** Its slope before and behind the crown. */
+  readonly angleIn: number;
+  readonly angleOut: number;
+  readonly breakAngle: number;
+  /** How far it turns aside on its way from the crown to the pin, seen from above; + towards the treble. */
+  readonly fan: number;
+  readonly tension: number;
+  /** Its push on the saddle, straight down: `T(sin θ_in + sin θ_out)`. */
+  readonly downforce: number;
+}
+
+/** Every number that follows from a job; mm, degrees, N. Heights are above the fret plane, at pitch. */
+export interface Design {
+  readonly strings: readonly SolvedString[];
+  readonly saddleLine: SaddleLine;
+  /** Distances from the nut on the centre line. */
+  readonly fret12: number;
+  readonly bridgeFront: number;
+  readonly bridgeRear: number;
+  readonly topHeight: number;
+  readonly deckCentre: number;
+  readonly slotFloor: number;
+  /** Wood left under the slot: least, along its length. */
+  readonly woodUnderSlot: number;
+  readonly profile: ProfileHeights;
+  /** Straightedge clearance at the centre, strings off: h less the thickness; + is light. */
+  readonly straightedgeClearance: number;
+  /** The best circle through the strings' heights, and every gauge laid over them. */
+  readonly crown: CrownFit;
+  readonly gauges: readonly CrownFit[];
+  readonly nearestGauge: CrownFit;
+  readonly totalTension: number;
+  readonly totalDownforce: number;
+}
