@@ -104,7 +104,7 @@ export const unsolvable = (job: Job): readonly Problem[] => {
       strings.spread >= slot.length - slot.width && {
         path: 'slot.length',
         value: slot.length,
-        says: `A slot ${mm(slot.length)} long is too short for a string spread of ${mm(strings.spread)}. Make it longer than ${mm(strings.spread + slot.width)}.`,
+        says: `A slot ${mm(slot.length)} long is too short for a string spread of ${mm(strings.spread)}. Make it longer than ${mm(strings.spread + slot.width)}${strings.spread + slot.width < bridge.deckWidth ? '' : ', and the deck wider than that'}, or the spread less than ${mm(slot.length - slot.width)}.`,
       },
       touching(say, 'guitar.nutSpread', 'at the nut', guitar.nutSpread, job),
       touching(say, 'strings.spread', 'at the saddle', strings.spread, job),
@@ -116,7 +116,7 @@ export const unsolvable = (job: Job): readonly Problem[] => {
       slot.length > bridge.deckWidth && {
         path: 'slot.length',
         value: slot.length,
-        says: `The slot is ${mm(slot.length)} long and would run out of the deck, ${mm(bridge.deckWidth)} wide, into the wings. Shorten the slot or widen the deck.`,
+        says: `The slot is ${mm(slot.length)} long and would run out of the deck, ${mm(bridge.deckWidth)} wide, into the wings. Make the slot at most ${mm(bridge.deckWidth)} long, or the deck at least ${mm(slot.length)} wide.`,
       },
     ),
     ...pitches,
@@ -128,18 +128,30 @@ export const unsolvable = (job: Job): readonly Problem[] => {
 const inside = (inner: Path, outer: Path): boolean =>
   contains(outer, start(inner)) && pathIntersections(inner, outer).length === 0;
 
-const wingProblem = ({ mm }: Say, job: Job, design: Design): Found => {
+/** The thinnest tip that is worth proposing, mm. */
+const THINNEST_TIP = 1;
+
+const wingProblem = ({ mm, radius }: Say, job: Job, design: Design): Found => {
   const { bridge } = job;
   const { shoulderBass, shoulderTreble, tipTop } = design.profile;
   const wing = (bridge.length - bridge.deckWidth) / 2;
   const fall = Math.min(shoulderBass, shoulderTreble) - tipTop;
   if (wing === 0) return undefined;
-  if (fall <= 0)
-    return {
-      path: 'bridge.tipThickness',
-      value: bridge.tipThickness,
-      says: `Tips ${mm(bridge.tipThickness)} thick do not lie below the deck’s shoulder: the wings would have to rise. Make the tips thinner than ${mm(bridge.tipThickness + fall)}, or the bridge thicker.`,
-    };
+  if (fall <= 0) {
+    const below = bridge.tipThickness + fall;
+    const tips = `Tips ${mm(bridge.tipThickness)} thick do not lie below the deck’s shoulders: the wings would have to rise.`;
+    return below > THINNEST_TIP
+      ? {
+          path: 'bridge.tipThickness',
+          value: bridge.tipThickness,
+          says: `${tips} Make the tips thinner than ${mm(below)}, or the bridge thicker than ${mm(bridge.thickness - fall)}.`,
+        }
+      : {
+          path: 'bridge.topRadius',
+          value: bridge.topRadius,
+          says: `${tips} With a top radius of ${radius(bridge.topRadius)} a deck ${mm(bridge.deckWidth)} wide falls too far to its shoulders. Make the radius larger, or the deck narrower.`,
+        };
+  }
   const most = Math.max(shoulderBass, shoulderTreble) - tipTop;
   return (
     bridge.wing === 'hollow' &&
@@ -149,6 +161,18 @@ const wingProblem = ({ mm }: Say, job: Job, design: Design): Found => {
       says: `A hollow wing ${mm(wing)} wide cannot fall by ${mm(most)}. Make the deck ${mm(bridge.length - 2 * most)} wide or narrower, or choose straight wings.`,
     }
   );
+};
+
+/** A slot that its deck's arch lays open at the ends: deeper than `needed` would do, if the bridge has so much wood. */
+const outOfTheArch = ({ mm, radius }: Say, { bridge, slot }: Job, needed: number): Problem => {
+  const comesOut = `A slot ${mm(slot.depth)} deep at the centre comes out of the arched deck before its ends, ${mm(slot.length)} apart.`;
+  return needed < bridge.thickness
+    ? { path: 'slot.depth', value: slot.depth, says: `${comesOut} Make it deeper than ${mm(needed)}, or shorter.` }
+    : {
+        path: 'bridge.topRadius',
+        value: bridge.topRadius,
+        says: `${comesOut} A top radius of ${radius(bridge.topRadius)} falls by ${mm(needed)} over that: make the radius larger, or the slot shorter.`,
+      };
 };
 
 /** What the worked-out numbers must satisfy before anything can be drawn; empty when they do. */
@@ -168,30 +192,33 @@ export const unbuildable = (job: Job, design: Design): readonly Problem[] => {
       value: bridge.frontToSaddle,
       says: `The slot, ${mm(slot.length)} by ${mm(slot.width)} and ${mm(bridge.frontToSaddle)} behind the front edge, does not lie inside the footprint. Move it, shorten it, or make the bridge larger.`,
     },
-    lost && {
-      path: 'pins.fromSaddle',
-      value: pins.fromSaddle,
-      says: `The pin hole of ${lost.name} (${mm(pins.hole)} wide, ${mm(pins.fromSaddle)} behind the saddle line) does not lie inside the footprint. Move the pins, or make the bridge deeper there.`,
-    },
+    lost &&
+      (pins.spread + pins.hole >= bridge.length
+        ? {
+            path: 'pins.spread',
+            value: pins.spread,
+            says: `Pins spread over ${mm(pins.spread)} do not fit on a bridge ${mm(bridge.length)} across. Make the spread less than ${mm(bridge.length - pins.hole)}.`,
+          }
+        : {
+            path: 'pins.fromSaddle',
+            value: pins.fromSaddle,
+            says: `The pin hole of ${lost.name} (${mm(pins.hole)} wide, ${mm(pins.fromSaddle)} behind the saddle line) does not lie inside the footprint. Move the pins, or make the bridge deeper there.`,
+          }),
     early && {
       path: 'pins.fromSaddle',
       value: pins.fromSaddle,
-      says: `The string ${early.name} would reach its pin hole ${mm(behind ?? 0)} before its break point on the saddle. Move the pins back by more than that.`,
+      says: `The string ${early.name} would reach its pin hole before its break point on the saddle. Make this more than ${mm(pins.fromSaddle + (behind ?? 0))}.`,
     },
     design.woodUnderSlot <= 0 && {
       path: 'slot.depth',
       value: slot.depth,
       says: `A slot ${mm(slot.depth)} deep cuts through the bridge, ${mm(bridge.thickness)} thick. Make it shallower than ${mm(bridge.thickness)}.`,
     },
-    slotEnd <= 0 && {
-      path: 'slot.depth',
-      value: slot.depth,
-      says: `A slot ${mm(slot.depth)} deep at the centre comes out of the arched deck before its ends. Make it deeper by more than ${mm(-slotEnd)}, or shorter.`,
-    },
+    slotEnd <= 0 && outOfTheArch(say, job, slot.depth - slotEnd),
     low && {
       path: 'bridge.thickness',
       value: bridge.thickness,
-      says: `The string ${low.name} would lie ${mm(low.deck - low.heightAboveFretPlane)} inside the bridge: no saddle stands above it. Make the bridge thinner by more than that, or the action higher.`,
+      says: `The string ${low.name} would lie ${mm(low.deck - low.heightAboveFretPlane)} inside the bridge: no saddle stands above it. Make the bridge thinner than ${mm(bridge.thickness - (low.deck - low.heightAboveFretPlane))}, or the action higher.`,
     },
     wingProblem(say, job, design),
     crownEdgeOf(job, design, 'along') === undefined && {

@@ -22,7 +22,7 @@ export type Matter = 'wood' | 'bone' | 'top' | 'pin' | 'hole' | 'ink';
 export interface Quantity {
   readonly value: number | 'flat';
   readonly kind: QuantityKind;
-  /** Always with two decimals in mm and three in inches, so that a row of them reads as one. */
+  /** Always with two decimals in mm and three in inches, fractions too, so that a row of them reads as one. */
   readonly fixed?: boolean;
 }
 

@@ -97,7 +97,9 @@ function follow(value: unknown, path: readonly PropertyKey[]): { readonly path: 
 function problemAt(whole: unknown, issuePath: readonly PropertyKey[]): Problem {
   const { path, value } = follow(whole, issuePath);
   const field = fieldAt(path);
-  const says = field ? refusal(path, field, value) : groupRefusal(path, itemOf(schemaAt(path)) !== undefined, value);
+  const says = field
+    ? refusal(`${field.label} (${path})`, field, value)
+    : groupRefusal(path, itemOf(schemaAt(path)) !== undefined, value);
   return { path, value: cut(value), says };
 }
 
@@ -135,13 +137,17 @@ function unknownKeys(schema: Schema, value: unknown, path: readonly string[]): s
  * 50. Numbers are in stored units.
  */
 export function validateJob(value: unknown): ReadJob {
-  if (!isBag(value)) return wholeFile(value, 'This is no Sagitta job: a job is a group of values in braces.');
+  if (!isBag(value))
+    return wholeFile(
+      value,
+      'This is no Sagitta job: a job is a group of values in braces. Choose a file that Sagitta saved.',
+    );
   const trapped = traps(value, []);
   if (trapped.length > 0) return refuse(...trapped);
   if (value.format !== jobFormat) {
     return wholeFile(
       value.format,
-      `This is no Sagitta job: it would say "format": "${jobFormat}" of itself. It may belong to another program.`,
+      `This is no Sagitta job: it would say "format": "${jobFormat}" of itself. It may belong to another program. Choose a file that Sagitta saved.`,
     );
   }
   const { version } = value;
@@ -189,7 +195,10 @@ export function readJob(text: string): ReadJob {
   try {
     value = JSON.parse(json);
   } catch (error) {
-    return wholeFile(json.slice(0, 40), `The file is not JSON: it cannot be read${placeIn(json, error)}.`);
+    return wholeFile(
+      json.slice(0, 40),
+      `The file is not JSON: it cannot be read${placeIn(json, error)}. Choose a job file that Sagitta saved.`,
+    );
   }
   return validateJob(value);
 }

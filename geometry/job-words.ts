@@ -10,7 +10,7 @@ const units: Readonly<Record<QuantityKind, string>> = {
   force: ' N',
   frequency: ' Hz',
   count: '',
-  slope: ' mm/100 mm',
+  slope: ' %',
 };
 
 /** Every digit that matters and no more, with a real minus sign, in mm, degrees, N, Hz, or mm over 100 mm. */

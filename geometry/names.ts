@@ -40,3 +40,9 @@ export function fileName(text: string): string {
     .replace(/^-+|-+$/g, '');
   return stem === '' ? 'job' : stem;
 }
+
+/** A string's name as it stands on a drawing: at most seven characters of it, and an ellipsis if it is longer. */
+export const shortName = (name: string): string => {
+  const characters = [...cleanName(name)];
+  return characters.length <= 8 ? characters.join('') : `${characters.slice(0, 7).join('')}…`;
+};

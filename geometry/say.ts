@@ -7,12 +7,8 @@ export interface Say {
   readonly radius: (value: number | 'flat') => string;
 }
 
-/** How a job's problems speak of its numbers. Where it is shown in inch fractions they are decimal, as a limit must not be rounded past itself. */
-export const sayFor = ({ show }: Job): Say => {
-  const exact = (unit: Job['show']['length']) => (unit === 'fraction' ? 'in' : unit);
-  const units = { length: exact(show.length), radius: exact(show.radius), gauge: exact(show.gauge) };
-  return {
-    mm: (value) => formatQuantity(value, 'length', units, { unit: true }),
-    radius: (value) => formatQuantity(value, 'radius', units, { unit: true }),
-  };
-};
+/** How a job's problems speak of its numbers: as its fields show them. */
+export const sayFor = ({ show }: Job): Say => ({
+  mm: (value) => formatQuantity(value, 'length', show, { unit: true }),
+  radius: (value) => formatQuantity(value, 'radius', show, { unit: true }),
+});

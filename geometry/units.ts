@@ -183,6 +183,14 @@ function decimals(value: number, least: number, greatest: number): string {
   return value < 0 && /[1-9]/.test(text) ? minus + text : text;
 }
 
+/** How far a length may lie from a 64th of an inch to be shown as one, mm: 0.002 in, finer than a rule or a fraction caliper reads. */
+const nearFraction = 0.002 * MM_PER_INCH;
+
+const is64th = (value: number): boolean => {
+  const step = MM_PER_INCH / 64;
+  return Math.abs(value - Math.round(value / step) * step) <= nearFraction;
+};
+
 /** The nearest 64th of an inch, reduced: `3 5/32`, `0`, `−1/64`. */
 function fraction(value: number): string {
   const all = Math.round((Math.abs(value) / MM_PER_INCH) * 64);
@@ -224,12 +232,13 @@ const suffixes: Readonly<Record<Exclude<QuantityKind, keyof ShowUnits>, string>>
   force: ' N',
   frequency: ' Hz',
   count: '',
-  slope: ' mm/100 mm',
+  slope: ' %',
 };
 
 /**
  * A stored value (mm, degrees, N, Hz, mm per mm) as people read it, in the unit chosen for its kind; a word such as `flat`
- * as it is. `unit` adds the unit; `digits` asks for exactly so many decimals (fractions stay fractions). A slope is
+ * as it is. `unit` adds the unit; `digits` asks for exactly so many decimals. In fractions a length within 0.002 in of a 64th is shown as that fraction, any
+ * other, and any with `digits`, in decimal inches, so that no reading is lost. A slope is
  * shown as mm rise over 100 mm. An infinite radius is `flat`; any other value that is not finite shows as a dash. What it writes for a
  * finite number, `parseQuantity` reads back.
  */
@@ -243,10 +252,11 @@ export function formatQuantity(
   if (!Number.isFinite(value)) return kind === 'radius' && !Number.isNaN(value) ? 'flat' : '–';
   const unit = unitFor(kind, show);
   const suffix = options.unit !== true ? '' : isLength(kind) ? (unit === 'mm' ? ' mm' : ' in') : suffixes[kind];
-  if (unit === 'fraction') return fraction(value) + suffix;
-  const shown = kind === 'slope' ? value * 100 : unit === 'in' ? value / MM_PER_INCH : value;
+  if (unit === 'fraction' && options.digits === undefined && is64th(value)) return fraction(value) + suffix;
+  const decimal = unit === 'fraction' ? 'in' : unit;
+  const shown = kind === 'slope' ? value * 100 : decimal === 'in' ? value / MM_PER_INCH : value;
   const [least, greatest] =
-    options.digits === undefined ? usualDecimals(shown, kind, unit) : [options.digits, options.digits];
+    options.digits === undefined ? usualDecimals(shown, kind, decimal) : [options.digits, options.digits];
   return decimals(shown, least, greatest) + suffix;
 }
 

@@ -25,7 +25,7 @@ const shown: Readonly<Record<LineType, string>> = {
 const words = ({ purpose, line: type }: LegendEntry): string =>
   ({ cut: 'cut', drill: 'drill', fold: 'fold', show: shown[type] })[purpose];
 
-const proof = 'Measure the check bars before you cut: print at 100 %, no fit to page.';
+const proof = 'Measure the check bars before you cut: print at 100\u00a0%, no fit to page.';
 const cautions = [
   'Bone, ebony and rosewood dust harms: use extraction and a respirator.',
   'Hold small parts in a clamp at a bandsaw or belt sander, never in the fingers.',

@@ -72,12 +72,12 @@ const cropped = (piece: Drawing, remark: string, info: SheetInfo, say: Say): She
   const inside = layOut(piece.marks, { em, say });
   const bounds = boundsOfPrimitives(inside);
   const left = gap + barsDepth + gap;
-  const top = gap + titleSize + faceSize + 2 * pad;
+  const top = gap + titleSize + 2 * faceSize + 2.6 * pad;
   const width = Math.max(bounds.maxX - bounds.minX, longestBar);
   const height = Math.max(bounds.maxY - bounds.minY, longestBar);
   const below = top + height + gap;
   const name = [piece.title, '1:1', info.job].map(cleanName).join(' · ');
-  const about = [remark, info.units, info.hand, info.date, `Sagitta ${info.version}`].join(' · ');
+  const about = [remark, [info.units, info.hand, info.date, `Sagitta ${info.version}`].join(' · ')];
   const page = { width: left + width + gap, height: below + barsDepth + gap };
   const room = page.width - 2 * gap;
   const bars = checkBars({ x: left, y: below + barsLead }, { x: gap + barsLead, y: top });
@@ -86,7 +86,9 @@ const cropped = (piece: Drawing, remark: string, info: SheetInfo, say: Say): She
     title: piece.title,
     primitives: [
       line('sheet.title', { x: gap, y: gap + pad }, fitText(name, room, titleSize, true), titleSize, true),
-      line('sheet.about', { x: gap, y: gap + 2.7 * pad }, fitText(about, room, faceSize), faceSize),
+      ...about.map((says, k) =>
+        line(`sheet.about.${k}`, { x: gap, y: gap + (2.7 + 1.3 * k) * pad }, fitText(says, room, faceSize), faceSize),
+      ),
       ...layOut(bars, { em: barEm, say }),
       ...inside.map((p) => placePrimitive(p, { dx: left - bounds.minX, dy: top - bounds.minY })),
     ],

@@ -14,6 +14,10 @@ export interface StringLine {
   readonly heightAboveFretPlane: number;
 }
 
+/** Where a string runs across at a distance x from the nut, mm: straight from its place at the nut to its place at the break point. */
+export const acrossAt = (line: Pick<StringLine, 'acrossAtNut' | 'acrossAtSaddle' | 'breakX'>, x: number): number =>
+  line.acrossAtNut + ((line.acrossAtSaddle - line.acrossAtNut) * x) / line.breakX;
+
 /** Action at fret 12 and clearance at fret 1 of string k of n, mm: they run linearly from bass to treble in string number. */
 export const wantedAt = (job: Job, k: number, n: number): { action: number; firstFret: number } => {
   const { bass, treble, firstFretBass, firstFretTreble } = job.action;
@@ -28,7 +32,7 @@ export const wantedAt = (job: Job, k: number, n: number): { action: number; firs
 export const stringLine = (job: Job, k: number, acrossAtNut: number, acrossAtSaddle: number): StringLine => {
   const { guitar, strings } = job;
   const breakX = guitar.scale + (strings.list[k]?.setback ?? 0);
-  const across = (x: number) => acrossAtNut + ((acrossAtSaddle - acrossAtNut) * x) / breakX;
+  const across = (x: number) => acrossAt({ acrossAtNut, acrossAtSaddle, breakX }, x);
   const wanted = wantedAt(job, k, strings.list.length);
   const x1 = fretAt(guitar.scale, 1);
   const x12 = fretAt(guitar.scale, 12);

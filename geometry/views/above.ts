@@ -1,9 +1,11 @@
 import { footprintOutline } from '../bridge/outline.ts';
-import { saddleLineAt, slotOutline } from '../bridge/slot.ts';
+import { slotOutline } from '../bridge/slot.ts';
 import type { Design } from '../design.ts';
 import type { Drawing, Mark } from '../drawing.ts';
 import type { Job } from '../job.ts';
 import { across, forHand, length, note, showLine, stroke, upright } from '../marks.ts';
+import { shortName } from '../names.ts';
+import { acrossAt } from '../saddle/heights.ts';
 import { circle } from '../shape/arc.ts';
 import { pathIntersections } from '../shape/intersect.ts';
 import { bounds } from '../shape/measure.ts';
@@ -12,6 +14,9 @@ import type { Path, Point } from '../shape/types.ts';
 
 /** How far the strings are drawn in front of the bridge, mm. */
 const BEFORE = 12;
+
+/** Half the length of the ticks that mark the saddle line and the pin row on the centre line, mm. */
+export const TICK = 2;
 
 /** The deck's two shoulders, where they run between the front and the rear edge, mm. */
 export const shoulderEdges = (job: Job, outline: Path): readonly (readonly [Point, Point])[] => {
@@ -65,44 +70,32 @@ export const above = (job: Job, design: Design): Drawing => {
       }),
     ),
     ...design.strings.map((s) => {
-      const slope = (s.acrossAtSaddle - s.acrossAtNut) / s.breakX;
       return stroke(
         `string.${s.id}`,
-        polyline([{ x: s.acrossAtNut + slope * top, y: top }, { x: s.acrossAtSaddle, y: s.breakX }, s.pin], false),
+        polyline([{ x: acrossAt(s, top), y: top }, { x: s.acrossAtSaddle, y: s.breakX }, s.pin], false),
         { line: 'thin', purpose: 'show', jobPath: `strings.list.${s.id}.setback` },
       );
     }),
+    ...[saddleLine.x, pinRow].map((y, k) => showLine(`centre.tick.${k}`, { x: -TICK, y }, { x: TICK, y })),
     showLine('centre', { x: 0, y: top - 4 }, { x: 0, y: rear + 3 }, 'centre'),
     ...design.strings.map((s) =>
-      note(
-        `string.${s.id}.name`,
-        { x: s.acrossAtNut + ((s.acrossAtSaddle - s.acrossAtNut) * top) / s.breakX, y: top },
-        [s.name],
-        {
-          shift: { dx: 0, dy: -0.5 },
-          stagger: 'names',
-        },
-      ),
+      note(`string.${s.id}.name`, { x: acrossAt(s, top), y: top }, [shortName(s.name)], {
+        shift: { dx: 0, dy: -0.5 },
+        stagger: 'names',
+      }),
     ),
     across('bridge.length', { x: -half, y: front }, { x: half, y: front }, rear, 4.4, 'bridge.length'),
     upright('bridge.depth', { x: half, y: front }, { x: 0, y: rear }, half, 2.4, 'bridge.depth'),
     upright(
       'bridge.frontToSaddle',
       { x: -half, y: front },
-      { x: 0, y: saddleLineAt(saddleLine, 0) },
+      { x: -half, y: saddleLine.x },
       -half,
       -2.4,
       'bridge.frontToSaddle',
     ),
-    upright(
-      'pins.fromSaddle',
-      { x: 0, y: saddleLineAt(saddleLine, 0) },
-      { x: 0, y: pinRow },
-      -half,
-      -4.6,
-      'pins.fromSaddle',
-    ),
-    across('pins.spread', bassPin, treblePin, rear, 2.2, 'pins.spread'),
+    upright('pins.fromSaddle', { x: -half, y: saddleLine.x }, { x: -half, y: pinRow }, -half, -4.6, 'pins.fromSaddle'),
+    across('pins.spread', bassPin, treblePin, rear, 2.2, 'pins.spread', ['pins ', length(pins.spread)]),
   ];
   const header: readonly Mark[] = [
     note('title', { x: -half, y: top }, ['From above'], {

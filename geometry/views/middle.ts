@@ -2,6 +2,7 @@ import type { Design, SolvedString } from '../design.ts';
 import type { Drawing, Mark } from '../drawing.ts';
 import type { Job } from '../job.ts';
 import { angle, length, note, showLine, stroke, upright } from '../marks.ts';
+import { shortName } from '../names.ts';
 import { crownHeight } from '../saddle/radius.ts';
 import { pen, polyline } from '../shape/path.ts';
 
@@ -94,9 +95,14 @@ export const middle = (job: Job, design: Design): Drawing => {
       ),
       { line: 'outline', purpose: 'show' },
     ),
-    note('string.breakAngle', at(string.breakX, crown), [`${string.name} breaks by `, angle(string.breakAngle)], {
-      shift: { dx: 0, dy: -1 },
-    }),
+    note(
+      'string.breakAngle',
+      at(string.breakX, crown),
+      [`${shortName(string.name)} breaks by `, angle(string.breakAngle)],
+      {
+        shift: { dx: 0, dy: -1 },
+      },
+    ),
     note('fretPlane.name', at(nutward, 0), ['fret plane'], { anchor: 'end', shift: { dx: 0.5, dy: 1.1 } }),
     note('straightedge.name', at(tailward, rise), ['straightedge'], { anchor: 'start', shift: { dx: -0.6, dy: -0.4 } }),
     note('slot.depth', at(saddleLine.x, topHeight), ['slot ', length(slot.depth), ' deep'], {
@@ -120,7 +126,7 @@ export const middle = (job: Job, design: Design): Drawing => {
     note('title', at(nutward, Math.max(crown, rise)), ['Along the middle'], {
       anchor: 'end',
       bold: true,
-      shift: { dx: 1, dy: -2.5 },
+      shift: { dx: 0.7, dy: -2.5 },
     }),
   ];
   return { id: 'middle', title: 'Along the middle', marks };

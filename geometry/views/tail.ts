@@ -4,7 +4,7 @@ import type { Design } from '../design.ts';
 import type { Drawing, Mark } from '../drawing.ts';
 import { boardRadius } from '../instrument/board.ts';
 import type { Job } from '../job.ts';
-import { across, fixedLength, forHand, note, radius, showLine, stroke, upright } from '../marks.ts';
+import { across, fixedLength, forHand, length, note, radius, showLine, stroke, upright } from '../marks.ts';
 import { saddleOutline } from '../saddle/face.ts';
 import { circle } from '../shape/arc.ts';
 import { pen, polyline } from '../shape/path.ts';
@@ -91,6 +91,7 @@ export const tail = (job: Job, design: Design): Drawing => {
       bottom,
       2.4,
       'strings.spread',
+      ['strings ', length(job.strings.spread)],
     ),
     across(
       'bridge.deckWidth',
@@ -103,16 +104,23 @@ export const tail = (job: Job, design: Design): Drawing => {
     note('bridge.topRadius', { x: -shoulder, y: -profile.shoulderBass }, ['deck ', radius(bridge.topRadius)], {
       anchor: 'end',
       shift: { dx: -0.6, dy: -0.5 },
+      stagger: 'radii',
       jobPath: 'bridge.topRadius',
     }),
-    note('board.radius', { x: reach, y: drop(board, reach) }, ['board ', radius(board)], {
-      anchor: 'start',
-      shift: { dx: 0.8, dy: -0.6 },
-      jobPath: 'guitar.boardRadiusEnd',
-    }),
+    note(
+      'board.radius',
+      { x: reach, y: drop(board, reach) },
+      [guitar.boardRadiusNut === guitar.boardRadiusEnd ? 'board ' : 'board here ', radius(board)],
+      {
+        anchor: 'start',
+        shift: { dx: 0.8, dy: -0.6 },
+        jobPath: 'guitar.boardRadiusEnd',
+      },
+    ),
     note('crown.radius', { x: -shoulder, y: -highest }, ['crown ', radius(design.crown.radius)], {
       anchor: 'end',
       shift: { dx: -0.6, dy: -0.5 },
+      stagger: 'radii',
     }),
     note('bass', { x: -half, y: bottom }, ['bass'], { anchor: 'start', shift: { dx: 0, dy: 1.6 } }),
     note('treble', { x: half, y: bottom }, ['treble'], { anchor: 'end', shift: { dx: 0, dy: 1.6 } }),

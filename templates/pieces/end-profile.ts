@@ -37,7 +37,7 @@ export const endProfilePiece: Piece = {
       }),
       note('dome', { x: half, y: bottom }, ['dome ', radius(guitar.topRadius)], {
         anchor: 'end',
-        shift: { dx: 0, dy: 1.6 },
+        shift: { dx: -0.6, dy: 1.6 },
       }),
       note('floor', { x: 0, y: top }, ['slot floor ', length(slot.depth), ' down'], {
         anchor: 'end',

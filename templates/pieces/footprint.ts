@@ -1,13 +1,17 @@
 import { footprintOutline } from '../../geometry/bridge/outline.ts';
 import { saddleLineAt, slotOutline } from '../../geometry/bridge/slot.ts';
-import type { Mark } from '../../geometry/drawing.ts';
+import type { Label, Mark } from '../../geometry/drawing.ts';
 import { across, forHand, length, note, showLine, stroke, upright } from '../../geometry/marks.ts';
+import { shortName } from '../../geometry/names.ts';
+import { acrossAt } from '../../geometry/saddle/heights.ts';
 import { circle } from '../../geometry/shape/arc.ts';
-import { shoulderEdges } from '../../geometry/views/above.ts';
+import { shoulderEdges, TICK } from '../../geometry/views/above.ts';
 import type { Piece } from './piece.ts';
 
 /** Half the length of the cross that marks a drill centre, mm. */
 const CROSS = 3.5;
+/** How far the strings are drawn in front of the bridge, mm. */
+const BEFORE = 10;
 
 /** The outline to trace, with the slot to rout, the pin holes to drill and the lines that place it on the guitar. */
 export const footprint: Piece = {
@@ -22,6 +26,17 @@ export const footprint: Piece = {
     const bass = strings[0];
     const treble = strings.at(-1);
     if (bass === undefined || treble === undefined) throw new RangeError('A footprint needs strings to be placed by.');
+    const pinRow = (bass.pin.y + treble.pin.y) / 2;
+    const sizes: Label = [
+      'slot ',
+      length(slot.length),
+      ' by ',
+      length(slot.width),
+      ', ',
+      length(slot.depth),
+      ` deep · ${strings.length} holes ⌀ `,
+      length(pins.hole),
+    ];
     const marks: Mark[] = [
       stroke('outline', outline, { line: 'outline', purpose: 'cut' }),
       stroke('slot', slotOutline(slot, saddleLine), { line: 'outline', purpose: 'cut' }),
@@ -32,17 +47,16 @@ export const footprint: Piece = {
         showLine(`pin.${s.id}.along`, { x: s.pin.x, y: s.pin.y - CROSS }, { x: s.pin.x, y: s.pin.y + CROSS }),
         showLine(
           `string.${s.id}`,
-          { x: s.acrossAtNut + ((s.acrossAtSaddle - s.acrossAtNut) * (front - 10)) / s.breakX, y: front - 10 },
+          { x: acrossAt(s, front - BEFORE), y: front - BEFORE },
           { x: s.acrossAtSaddle, y: s.breakX },
         ),
-        note(
-          `string.${s.id}.name`,
-          { x: s.acrossAtNut + ((s.acrossAtSaddle - s.acrossAtNut) * (front - 10)) / s.breakX, y: front - 10 },
-          [s.name],
-          { shift: { dx: 0, dy: -0.4 }, stagger: 'names' },
-        ),
+        note(`string.${s.id}.name`, { x: acrossAt(s, front - BEFORE), y: front - BEFORE }, [shortName(s.name)], {
+          shift: { dx: 0, dy: -0.4 },
+          stagger: 'names',
+        }),
       ]),
-      showLine('centre', { x: 0, y: front - 16 }, { x: 0, y: rear + 4 }, 'centre'),
+      ...[saddleLine.x, pinRow].map((y, k) => showLine(`centre.tick.${k}`, { x: -TICK, y }, { x: TICK, y })),
+      showLine('centre', { x: 0, y: front - BEFORE - 6 }, { x: 0, y: rear + 4 }, 'centre'),
       showLine(
         'saddleLine',
         { x: -half - 6, y: saddleLineAt(saddleLine, -half - 6) },
@@ -53,30 +67,37 @@ export const footprint: Piece = {
         anchor: 'end',
         shift: { dx: -0.8, dy: 1.1 },
       }),
-      note('fromFret12.bass', { x: -half, y: front }, ['fret 12 to ', bass.name, ': ', length(bass.breakX - fret12)], {
-        anchor: 'start',
-        shift: { dx: 0, dy: -0.6 },
-      }),
+      note(
+        'fromFret12.bass',
+        { x: -half, y: front },
+        ['fret 12 to ', shortName(bass.name), ': ', length(bass.breakX - fret12)],
+        {
+          anchor: 'start',
+          shift: { dx: 0.6, dy: -0.6 },
+        },
+      ),
       note(
         'fromFret12.treble',
         { x: half, y: front },
-        ['fret 12 to ', treble.name, ': ', length(treble.breakX - fret12)],
+        ['fret 12 to ', shortName(treble.name), ': ', length(treble.breakX - fret12)],
         {
           anchor: 'end',
-          shift: { dx: 0, dy: -0.6 },
+          shift: { dx: -0.6, dy: -0.6 },
         },
       ),
       note('bass', { x: -half, y: front }, ['bass'], { anchor: 'start', bold: true, shift: { dx: 0.8, dy: 1.4 } }),
       note('treble', { x: half, y: front }, ['treble'], { anchor: 'end', bold: true, shift: { dx: -0.8, dy: 1.4 } }),
-      note('towardsNut', { x: 0, y: front - 16 }, ['towards the nut ↑'], {
+      note('towardsNut', { x: 0, y: front - BEFORE - 6 }, ['towards the nut ↑'], {
         anchor: 'start',
         shift: { dx: 0.8, dy: -0.2 },
+        stagger: 'names',
       }),
-      across('length', { x: -half, y: front }, { x: half, y: front }, front - 16, -2.6),
+      note('sizes', { x: 0, y: rear }, sizes, { shift: { dx: 0, dy: 4.6 } }),
+      across('length', { x: -half, y: front }, { x: half, y: front }, front - BEFORE - 6, -2.6),
       upright('depth', { x: half, y: front }, { x: 0, y: rear }, half, 4.2),
-      upright('frontToSaddle', { x: -half, y: front }, { x: 0, y: saddleLine.x }, -half, -3.6),
-      upright('saddleToPins', { x: 0, y: saddleLine.x }, { x: 0, y: (bass.pin.y + treble.pin.y) / 2 }, -half, -3.6),
-      across('pinSpread', bass.pin, treble.pin, rear, 3),
+      upright('frontToSaddle', { x: -half, y: front }, { x: -half, y: saddleLine.x }, -half, -3.6),
+      upright('saddleToPins', { x: -half, y: saddleLine.x }, { x: -half, y: pinRow }, -half, -6),
+      across('pinSpread', bass.pin, treble.pin, rear, 3, undefined, ['pins ', length(pins.spread)]),
     ];
     return { id: 'footprint', title: 'Footprint, slot and pins', marks: forHand(marks, job.hand) };
   },

@@ -1,6 +1,18 @@
 import { deckHeight } from '../../geometry/bridge/surface.ts';
 import type { Mark } from '../../geometry/drawing.ts';
-import { across, forHand, length, mirrored, note, radius, showLine, stroke, upright } from '../../geometry/marks.ts';
+import {
+  across,
+  fixedLength,
+  forHand,
+  length,
+  mirrored,
+  note,
+  radius,
+  showLine,
+  stroke,
+  upright,
+} from '../../geometry/marks.ts';
+import { shortName } from '../../geometry/names.ts';
 import { halfSaddle, onFace, saddleOutline } from '../../geometry/saddle/face.ts';
 import { pen, polyline } from '../../geometry/shape/path.ts';
 import type { Piece } from './piece.ts';
@@ -30,7 +42,7 @@ export const saddle: Piece = {
       stroke('deck', deck, { line: 'hidden', purpose: 'show' }),
       ...places.flatMap(({ s, x }): Mark[] => [
         showLine(`string.${s.id}`, { x, y: -s.heightAboveFretPlane - 3 }, { x, y: -s.deck }),
-        note(`string.${s.id}.name`, { x, y: -s.heightAboveFretPlane - 3 }, [s.name], {
+        note(`string.${s.id}.name`, { x, y: -s.heightAboveFretPlane - 3 }, [shortName(s.name)], {
           bold: true,
           shift: { dx: 0, dy: -0.4 },
           stagger: 'names',
@@ -43,7 +55,7 @@ export const saddle: Piece = {
         -half,
         -2.4,
         undefined,
-        [length(first.s.saddleHeight)],
+        [fixedLength(first.s.saddleHeight)],
       ),
       upright(
         'height.treble',
@@ -52,9 +64,12 @@ export const saddle: Piece = {
         half,
         2.4,
         undefined,
-        [length(last.s.saddleHeight)],
+        [fixedLength(last.s.saddleHeight)],
       ),
-      across('spread', { x: first.x, y: bottom }, { x: last.x, y: bottom }, bottom, 2.6),
+      across('spread', { x: first.x, y: bottom }, { x: last.x, y: bottom }, bottom, 2.6, undefined, [
+        'strings ',
+        length(last.x - first.x),
+      ]),
       across('length', { x: -half, y: bottom }, { x: half, y: bottom }, bottom, 4.8),
       note('bass', { x: -half, y: highest - 3 }, ['bass'], { anchor: 'start', bold: true, shift: { dx: 0, dy: -2 } }),
       note('treble', { x: half, y: highest - 3 }, ['treble'], { anchor: 'end', bold: true, shift: { dx: 0, dy: -2 } }),

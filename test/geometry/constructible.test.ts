@@ -161,6 +161,20 @@ const cases: readonly {
     out: { 'guitar.bodyJoint': 14 },
   },
   {
+    what: 'a top radius so tight that the shoulders lie below any tip',
+    changes: { 'bridge.topRadius': 60, 'bridge.deckWidth': 110 },
+    path: 'bridge.topRadius',
+    names: /60 mm.*110 mm/,
+    out: { 'bridge.topRadius': 600 },
+  },
+  {
+    what: 'pins spread wider than the bridge',
+    changes: { 'pins.spread': 160 },
+    path: 'pins.spread',
+    names: /160 mm.*less than 147 mm/,
+    out: { 'pins.spread': 56 },
+  },
+  {
     what: 'pins before the break point',
     changes: { 'pins.fromSaddle': 3, 'pins.hole': 6.5 },
     path: 'pins.fromSaddle',
@@ -170,10 +184,10 @@ const cases: readonly {
 ];
 
 describe('readable, but not constructible', () => {
-  it('speaks in the job’s own unit, never in fractions that would round a limit past itself', () => {
+  it('speaks in the job’s own unit, as its fields do', () => {
     const wrong = change(workedExample(), { 'slot.length': 50, 'show.length': 'fraction' });
     const result = solve(wrong);
-    expect(!result.ok && result.problems[0]?.says).toMatch(/slot 1\.969 in long.*longer than 2\.311 in/);
+    expect(!result.ok && result.problems[0]?.says).toMatch(/slot 1 31\/32 in long.*longer than 2 5\/16 in/);
   });
 
   for (const { what, changes, path, names, out } of cases) {

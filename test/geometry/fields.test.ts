@@ -141,7 +141,7 @@ describe('usualText', () => {
     const show = { length: 'mm', radius: 'in', gauge: 'in' } as const;
     expect(usualText(field('guitar.neckPlaneHeight'), show)).toBe('8.0 to 12.0 mm');
     expect(usualText(field('guitar.boardRadiusNut'), show)).toBe('7.25 to 20 in');
-    expect(usualText(field('slot.width'), { ...show, length: 'fraction' })).toBe('3/32 to 1/8 in');
+    expect(usualText(field('slot.width'), { ...show, length: 'fraction' })).toBe('0.091 to 0.130 in');
     expect(usualText(field('bridge.tilt'), show)).toBeUndefined();
     expect(usualText(field('bridge.footprint'), show)).toBeUndefined();
   });

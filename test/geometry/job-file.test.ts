@@ -103,29 +103,41 @@ describe('hostile files', () => {
 
 describe('one bad value', () => {
   it.each<[string, unknown, string]>([
-    ['guitar.scale', -1, 'guitar.scale is −1 mm; it may be from 300 to 1000 mm.'],
-    ['guitar.scale', 1e9, 'guitar.scale is 1000000000 mm; it may be from 300 to 1000 mm.'],
-    ['guitar.scale', 1000.001, 'guitar.scale is 1000.001 mm; it may be from 300 to 1000 mm.'],
-    ['guitar.scale', '640', 'guitar.scale is the text “640”; it may be from 300 to 1000 mm.'],
-    ['guitar.scale', Number.NaN, 'guitar.scale is not a number (NaN); it may be from 300 to 1000 mm.'],
-    ['guitar.scale', Number.POSITIVE_INFINITY, 'guitar.scale is infinite; it may be from 300 to 1000 mm.'],
-    ['guitar.scale', undefined, 'guitar.scale is missing; it may be from 300 to 1000 mm.'],
-    ['guitar.scale', null, 'guitar.scale is empty (null); it may be from 300 to 1000 mm.'],
-    ['guitar.scale', true, 'guitar.scale is true; it may be from 300 to 1000 mm.'],
-    ['guitar.scale', [640], 'guitar.scale is a list; it may be from 300 to 1000 mm.'],
-    ['guitar.frets', 20.5, 'guitar.frets is 20.5; it may be a whole number from 12 to 30.'],
-    ['guitar.topRadius', 'round', 'guitar.topRadius is the text “round”; it may be from 500 to 50000 mm, or “flat”.'],
-    ['guitar.topRadius', -1, 'guitar.topRadius is −1 mm; it may be from 500 to 50000 mm, or “flat”.'],
-    ['bridge.tilt', 0.07, 'bridge.tilt is 7 mm/100 mm; it may be from −5 to 5 mm/100 mm.'],
-    ['bridge.wing', 'curly', 'bridge.wing is “curly”; it may be “hollow” or “straight”.'],
-    ['hand', 1, 'hand is the number 1; it may be “right” or “left”.'],
-    ['date', '2026-02-30', 'date is “2026-02-30”; it may be a day as year-month-day, for example 2026-03-31.'],
+    ['guitar.scale', -1, 'Scale length (guitar.scale) is −1 mm; it may be from 300 to 1000 mm.'],
+    ['guitar.scale', 1e9, 'Scale length (guitar.scale) is 1000000000 mm; it may be from 300 to 1000 mm.'],
+    ['guitar.scale', 1000.001, 'Scale length (guitar.scale) is 1000.001 mm; it may be from 300 to 1000 mm.'],
+    ['guitar.scale', '640', 'Scale length (guitar.scale) is the text “640”; it may be from 300 to 1000 mm.'],
+    ['guitar.scale', Number.NaN, 'Scale length (guitar.scale) is not a number (NaN); it may be from 300 to 1000 mm.'],
+    [
+      'guitar.scale',
+      Number.POSITIVE_INFINITY,
+      'Scale length (guitar.scale) is infinite; it may be from 300 to 1000 mm.',
+    ],
+    ['guitar.scale', undefined, 'Scale length (guitar.scale) is missing; it may be from 300 to 1000 mm.'],
+    ['guitar.scale', null, 'Scale length (guitar.scale) is empty (null); it may be from 300 to 1000 mm.'],
+    ['guitar.scale', true, 'Scale length (guitar.scale) is true; it may be from 300 to 1000 mm.'],
+    ['guitar.scale', [640], 'Scale length (guitar.scale) is a list; it may be from 300 to 1000 mm.'],
+    ['guitar.frets', 20.5, 'Frets (guitar.frets) is 20.5; it may be a whole number from 12 to 30.'],
+    [
+      'guitar.topRadius',
+      'round',
+      'Top’s dome radius (guitar.topRadius) is the text “round”; it may be from 500 to 50000 mm, or “flat”.',
+    ],
+    [
+      'guitar.topRadius',
+      -1,
+      'Top’s dome radius (guitar.topRadius) is −1 mm; it may be from 500 to 50000 mm, or “flat”.',
+    ],
+    ['bridge.tilt', 0.07, 'Tilt (bridge.tilt) is 7 %; it may be from −5 to 5 %.'],
+    ['bridge.wing', 'curly', 'Wings (bridge.wing) is “curly”; it may be “hollow” or “straight”.'],
+    ['hand', 1, 'Guitar for (hand) is the number 1; it may be “right” or “left”.'],
+    ['date', '2026-02-30', 'Date (date) is “2026-02-30”; it may be a day as year-month-day, for example 2026-03-31.'],
     ['bridge', null, 'bridge is empty (null); it must be a group of values in braces.'],
     ['slot', undefined, 'slot is missing; it must be a group of values in braces.'],
     ['strings.list', {}, 'strings.list is a group of values; it must be a list.'],
     ['strings.list', job.strings.list.slice(0, 1), 'strings.list has 1 string; it may have from 4 to 12.'],
-    ['strings.list.E2.gauge', 9, 'strings.list.E2.gauge is 9 mm; it may be from 0.15 to 3 mm.'],
-    ['strings.list.E2.pitch', 5, 'strings.list.E2.pitch is 5 Hz; it may be from 20 to 1500 Hz.'],
+    ['strings.list.E2.gauge', 9, 'Gauge (strings.list.E2.gauge) is 9 mm; it may be from 0.15 to 3 mm.'],
+    ['strings.list.E2.pitch', 5, 'Pitch (strings.list.E2.pitch) is 5 Hz; it may be from 20 to 1500 Hz.'],
   ])('%s as %j is refused in words', (path, value, sentence) => {
     expect(says(withValue(path, value))).toEqual([sentence]);
     expect(problems(withValue(path, value))[0]?.path).toBe(path);
@@ -133,7 +145,7 @@ describe('one bad value', () => {
 
   it('refuses a text of 10,000 characters in words, and quotes only its beginning', () => {
     const [problem] = problems(withValue('name', 'x'.repeat(10_000)));
-    expect(problem?.says).toContain('name is a text of 10000 characters');
+    expect(problem?.says).toContain('Job (name) is a text of 10000 characters');
     expect(problem?.says).toContain('at most 200 characters');
     expect(problem?.says.length).toBeLessThan(200);
     expect(String(problem?.value).length).toBeLessThan(50);

@@ -222,8 +222,10 @@ describe('lengths as they are shown', () => {
     [0.0145 * 25.4, 'gauge', 'in', '0.0145 in'],
     [80.16875, 'length', 'fraction', '3 5/32 in'],
     [0, 'length', 'fraction', '0 in'],
-    [0.1, 'length', 'fraction', '0 in'],
-    [-0.1, 'length', 'fraction', '0 in'],
+    [0.04, 'length', 'fraction', '0 in'],
+    [0.1524, 'length', 'fraction', '0.006 in'],
+    [-0.1, 'length', 'fraction', '−0.004 in'],
+    [4.3, 'length', 'fraction', '0.169 in'],
     [-25.4 / 64, 'length', 'fraction', '−1/64 in'],
     [25.39, 'length', 'fraction', '1 in'],
     [12.7, 'length', 'fraction', '1/2 in'],
@@ -238,7 +240,7 @@ describe('lengths as they are shown', () => {
     expect(formatQuantity(101.97, 'force', show, { unit: true })).toBe('102.0 N');
     expect(formatQuantity(82.407, 'frequency', show, { unit: true })).toBe('82.41 Hz');
     expect(formatQuantity(14, 'count', show, { unit: true })).toBe('14');
-    expect(formatQuantity(0.0125, 'slope', show, { unit: true })).toBe('1.25 mm/100 mm');
+    expect(formatQuantity(0.0125, 'slope', show, { unit: true })).toBe('1.25 %');
   });
 
   it('shows exactly as many digits as are asked for', () => {

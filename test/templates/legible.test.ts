@@ -1,0 +1,36 @@
+// No two words of a drawing stand on each other, in any unit.
+import { describe, expect, it } from 'vitest';
+import type { Text } from '../../geometry/drawing.ts';
+import { setAt } from '../../geometry/fields.ts';
+import { readJob } from '../../geometry/job-file.ts';
+import { boundsOfPrimitives, layOut, sayWith } from '../../geometry/layout.ts';
+import { threeViews } from '../../geometry/views/index.ts';
+import { starters } from '../../src/jobs/index.ts';
+import { pieces } from '../../templates/pieces/index.ts';
+import { solved } from '../solved.ts';
+
+const overlaps = (texts: readonly Text[]): readonly string[] => {
+  const boxes = texts.map((text) => ({ text, box: boundsOfPrimitives([text]) }));
+  return boxes.flatMap(({ text, box }, k) =>
+    boxes.slice(k + 1).flatMap((other) => {
+      const wide = Math.min(box.maxX, other.box.maxX) - Math.max(box.minX, other.box.minX);
+      const high = Math.min(box.maxY, other.box.maxY) - Math.max(box.minY, other.box.minY);
+      return wide > 0.05 && high > 0.05 ? [`${text.text} on ${other.text.text}`] : [];
+    }),
+  );
+};
+
+describe.each(starters)('$id', ({ text }) => {
+  const read = readJob(text);
+  if (!read.ok) throw new Error(read.problems[0]?.says);
+  it.each(['mm', 'in', 'fraction'])('in %s', (unit) => {
+    const job = ['show.length', 'show.radius', 'show.gauge'].reduce((j, path) => setAt(j, path, unit), read.job);
+    const design = solved(job);
+    const say = sayWith(job.show);
+    const drawings = [...pieces.map((piece) => piece.draw(job, design)), threeViews(job, design, 3.5, say)];
+    for (const { id, marks } of drawings) {
+      const texts = layOut(marks, { em: 3.5, say }).filter((p): p is Text => p.kind === 'text');
+      expect(overlaps(texts), id).toEqual([]);
+    }
+  });
+});
