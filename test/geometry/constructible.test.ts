@@ -164,7 +164,7 @@ const cases: readonly {
     what: 'a top radius so tight that the shoulders lie below any tip',
     changes: { 'bridge.topRadius': 60, 'bridge.deckWidth': 110 },
     path: 'bridge.topRadius',
-    names: /60 mm.*110 mm/,
+    names: /A top radius of 60 mm falls by/,
     out: { 'bridge.topRadius': 600 },
   },
   {
