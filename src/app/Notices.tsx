@@ -7,8 +7,8 @@ export const Notices = () => {
   const notices = useBenchState((state) => state.notices);
   return (
     <div className="notices" role="status" aria-label={words.notices.label}>
-      {notices.map(({ id, says, details }) => (
-        <div className="notice" key={id}>
+      {notices.map(({ id, says, details, fine }) => (
+        <div className="notice" key={id} data-fine={fine}>
           <div>
             <p>{says}</p>
             {details.length > 0 && (

@@ -26,6 +26,8 @@ export interface Notice {
   readonly id: string;
   readonly says: string;
   readonly details: readonly string[];
+  /** Nothing is wrong: it is only said. */
+  readonly fine?: boolean;
 }
 
 /** A job that could be built, and its numbers. */
@@ -107,6 +109,14 @@ export const createBench = (beginning: Beginning) => {
     });
   };
 
+  /** What has been typed at this path since it was entered, taken back whole: a refused text leaves no piece of itself in the job. */
+  const takeBack = (path: string, drafts: State['drafts']) => {
+    const { past, open, built } = get();
+    const step = past.at(-1);
+    if (open !== path || step?.path !== path) return set({ drafts });
+    set({ ...settle(step.job, built), past: past.slice(0, -1), drafts, open: undefined });
+  };
+
   const goTo = (from: 'past' | 'future', to: 'past' | 'future') => {
     const state = get();
     const step = state[from].at(-1);
@@ -118,10 +128,11 @@ export const createBench = (beginning: Beginning) => {
   /** Another job in place of this one, which is kept if it holds anything that no file has. */
   const load = (job: Job, name: string, isSaved = true) => {
     const saved = isSaved ? job : undefined;
-    const { job: before, saved: asSaved, built, past, kept } = get();
+    const { job: before, saved: asSaved, past, kept } = get();
     if (sameJob(job, before)) return set({ saved, drafts: {} });
     set({
-      ...settle(job, built),
+      // Another job's drawing would be of another instrument: where this one cannot be built, nothing is drawn.
+      ...settle(job, undefined),
       past: [...past, { name, path: '', job: before }],
       future: [],
       open: undefined,
@@ -142,7 +153,7 @@ export const createBench = (beginning: Beginning) => {
       const field = fieldAt(path);
       if (field === undefined) return;
       const read = readField(field, text, job.show);
-      if (!read.ok) return set({ drafts: { ...drafts, [path]: { text, says: read.says } } });
+      if (!read.ok) return takeBack(path, { ...drafts, [path]: { text, says: read.says } });
       change(setAt(job, path, read.value), path, fieldTitle(job, path), { ...drafts, [path]: { text } });
     },
 
@@ -166,16 +177,19 @@ export const createBench = (beginning: Beginning) => {
       set({ focus: undefined, open: undefined, drafts: good ? without(drafts, path) : drafts });
     },
 
-    /** Back to the stored value, whatever stands in the field. */
+    /** Back to the value that stood here when the field was entered, whatever has been typed. */
     forget(path: string) {
-      set({ drafts: without(get().drafts, path) });
+      takeBack(path, without(get().drafts, path));
     },
 
-    addString(side: Side) {
+    /** One more string on one side, and its key. */
+    addString(side: Side): string | undefined {
       const { job } = get();
-      if (job.strings.list.length >= stringCount.max) return;
-      change(withString(job, side), `strings.list.${side}`, words.strings.addStep);
+      if (job.strings.list.length >= stringCount.max) return undefined;
+      const { job: longer, id } = withString(job, side);
+      change(longer, `strings.list.${side}`, words.strings.addStep);
       set({ open: undefined });
+      return id;
     },
 
     removeString(id: string) {
@@ -206,7 +220,8 @@ export const createBench = (beginning: Beginning) => {
       }
       load(read.job, words.opened(name));
       set({ notices: get().notices.filter(({ id }) => id !== 'open') });
-      if (read.unknown.length > 0) note({ id: 'open', says: words.notices.unknown(name), details: read.unknown });
+      if (read.unknown.length > 0)
+        note({ id: 'open', says: words.notices.unknown(name), details: read.unknown, fine: true });
     },
 
     /** The job that was last put aside, in place of this one. */
@@ -231,6 +246,10 @@ export const createBench = (beginning: Beginning) => {
 };
 
 export type Bench = ReturnType<typeof createBench>;
+
+/** The fields whose text is refused, by what a person calls them. */
+export const refusedFields = ({ drafts, job }: Pick<State, 'drafts' | 'job'>): readonly string[] =>
+  Object.entries(drafts).flatMap(([path, { says }]) => (says === undefined ? [] : [fieldTitle(job, path)]));
 
 /** The number that a word such as “flat” stands in for now: the last one in the job's past, else what is preset or usual. */
 export const numberBefore = ({ past }: Pick<State, 'past'>, path: string): number => {

@@ -1,5 +1,6 @@
 import { fieldAt, setAt } from '../../geometry/fields.ts';
 import type { Job, JobString } from '../../geometry/job.ts';
+import { noteName } from '../../geometry/units.ts';
 
 export type Side = 'bass' | 'treble';
 
@@ -10,13 +11,19 @@ const freeKey = (list: readonly JobString[]): string => {
   return `string-${n}`;
 };
 
-/** The job with one more string on one side: the outer one's twin, with a key of its own. */
-export const withString = (job: Job, side: Side): Job => {
+/** A fourth: five semitones of equal temperament. */
+const fourth = 2 ** (5 / 12);
+
+/** The job with one more string on one side, a fourth beyond the outer one and otherwise its twin, and the key that it has of its own. */
+export const withString = (job: Job, side: Side): { readonly job: Job; readonly id: string } => {
   const { list } = job.strings;
-  const twin = side === 'bass' ? list[0] : list.at(-1);
-  if (twin === undefined) return job;
-  const added = { ...twin, id: freeKey(list) };
-  return setAt(job, 'strings.list', side === 'bass' ? [added, ...list] : [...list, added]);
+  const twin = (side === 'bass' ? list[0] : list.at(-1)) as JobString;
+  const wanted = side === 'bass' ? twin.pitch / fourth : twin.pitch * fourth;
+  const field = fieldAt('strings.list.*.pitch');
+  const pitch = Math.min(field?.max ?? wanted, Math.max(field?.min ?? wanted, wanted));
+  const id = freeKey(list);
+  const added = { ...twin, id, pitch, name: noteName(pitch) ?? `${twin.name}′` };
+  return { job: setAt(job, 'strings.list', side === 'bass' ? [added, ...list] : [...list, added]), id };
 };
 
 /** The job without the string of this key. */

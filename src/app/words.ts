@@ -28,6 +28,7 @@ export const words = {
     otherUnits: 'Other units',
     starters: 'Starters',
     chooseStarter: 'choose one…',
+    openStarter: 'Open',
     newJob: 'New job',
     open: 'Open job…',
     save: 'Save job',
@@ -42,7 +43,7 @@ export const words = {
 
   notices: {
     label: 'Messages',
-    close: 'Put away',
+    close: 'Close',
     noStorage:
       'This browser does not let Sagitta keep the job: its storage is full or switched off, as in a private window. You can work on; save the job as a file before you leave.',
     notRestored: (key: string) =>
@@ -64,11 +65,16 @@ export const words = {
     times: (n: number) => `${n}×`,
     stale: 'Drawing of the last numbers that could be built',
     none: 'Nothing can be drawn of these numbers yet.',
+    refused: (fields: readonly string[]) =>
+      `What is typed in ${and(fields.map((field) => `“${field}”`))} cannot be used: everything here is of the value before it.`,
+    lengths: (unit: 'mm' | 'in' | 'fraction') => `lengths in ${{ mm: 'mm', in: 'inch', fraction: 'inch, 1/64' }[unit]}`,
     problems: (n: number) =>
       n === 1 ? 'One thing keeps this from being built' : `${n} things keep this from being built`,
+    more: 'Which?',
+    less: 'Fold',
     show: (field: string) => `Go to ${field}`,
     gaps: (gaps: readonly (readonly [string, string])[]) =>
-      `Gap between crown and bridge: ${and(gaps.map(([name, gap]) => `${name} ${gap}`))}.`,
+      `Exposure, the gap between crown and bridge: ${and(gaps.map(([name, gap]) => `${name} ${gap}`))}.`,
     aboveSays: (across: string, deep: string, fromNut: string) =>
       `The bridge is ${across} across and ${deep} deep; the saddle line lies ${fromNut} from the nut on the centre line.`,
     middleSays: (thick: string, light: string, name: string, angle: string) =>
@@ -111,14 +117,14 @@ export const words = {
     stale: 'These are the last numbers that could be built.',
     clearance: 'Straightedge clearance',
     clearanceLight: 'light under the straightedge at the centre, strings off',
-    clearanceNegative: 'negative: the straightedge meets the bridge before it lies down',
+    clearanceHigh: 'too high at the centre: the straightedge, strings off, meets the bridge',
     woodUnder: 'Wood left under the slot',
     crown: 'Best saddle radius',
     crownMiss: (miss: string) => `misses the wanted heights by ${miss} at most`,
     gauge: 'Nearest gauge',
     gaugeMiss: (miss: string) => `misses a string by ${miss} at most`,
     tension: 'Tension, all strings',
-    downforce: 'Push on the saddle, all strings',
+    downforce: 'Downforce, all strings',
     fromNut: 'Saddle line from the nut',
     fromNutSays: 'on the centre line, to the middle of the slot',
     perString: 'At each string',
@@ -146,11 +152,6 @@ export const words = {
     paper: 'Paper',
     pieces: 'Templates',
     faceUp: (face: string) => `lies with the ${face}`,
-    uses: {
-      footprint: 'Trace the outline, rout the slot, drill the pin holes and place the bridge on the top.',
-      'end-profile': 'Shape the arch of the deck and the fall of the wings, seen from the end.',
-      saddle: 'Cut the saddle to its height and crown, seen from its face.',
-    } as Readonly<Record<string, string>>,
     pdf: 'PDF',
     pdfSays: 'All templates at true size on the paper chosen, with check bars on every sheet.',
     svgViews: 'SVG, three views',

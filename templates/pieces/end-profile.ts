@@ -9,6 +9,7 @@ export const endProfilePiece: Piece = {
   id: 'end-profile',
   title: 'End profile',
   faceUp: 'seen from the tail',
+  use: 'Shape the arch of the deck and the fall of the wings, seen from the end.',
   draw: (job, design) => {
     const { bridge, guitar, slot } = job;
     const half = bridge.length / 2;

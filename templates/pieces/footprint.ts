@@ -18,6 +18,7 @@ export const footprint: Piece = {
   id: 'footprint',
   title: 'Footprint, slot and pins',
   faceUp: 'bridge top up',
+  use: 'Trace the outline, rout the slot, drill the pin holes and place the bridge on the top.',
   draw: (job, design) => {
     const { bridge, slot, pins } = job;
     const { bridgeFront: front, bridgeRear: rear, saddleLine, strings, fret12 } = design;

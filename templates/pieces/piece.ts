@@ -9,5 +9,7 @@ export interface Piece {
   readonly title: string;
   /** Which face of the work lies up when the paper is laid on it. */
   readonly faceUp: string;
+  /** What it is for at the bench, in one sentence. */
+  readonly use: string;
   readonly draw: (job: Job, design: Design) => Drawing;
 }

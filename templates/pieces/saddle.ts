@@ -22,6 +22,7 @@ export const saddle: Piece = {
   id: 'saddle',
   title: 'Saddle, front face',
   faceUp: 'front face, towards the nut',
+  use: 'Cut the saddle to its height and crown, seen from its face.',
   draw: (job, design) => {
     const { strings, slotFloor, crown } = design;
     const half = halfSaddle(job, design, 'along');

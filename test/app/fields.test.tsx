@@ -81,6 +81,7 @@ it('keeps a value that cannot be built, says what is in the way and leads to its
   expect(drawing() === before).toBe(true);
   const problems = screen.getByRole('heading', { name: /keep.* this from being built/ }).parentElement as HTMLElement;
   Element.prototype.scrollIntoView ??= () => {};
+  await user.click(within(problems).getByRole('button', { name: 'Which?' }));
   await user.click(within(problems).getByRole('button', { name: 'Go to Front edge to saddle line' }));
   expect(document.activeElement).toBe(field('Front edge to saddle line'));
   expect(field('Front edge to saddle line').value).toBe('38.0');

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { writeJob } from '../../geometry/job-file.ts';
-import { createBench, numberBefore } from '../../src/app/store.ts';
+import { createBench, numberBefore, refusedFields } from '../../src/app/store.ts';
 import { demoBench, starterJob } from './bench.ts';
 
 describe('typing at a field', () => {
@@ -34,6 +34,53 @@ describe('typing at a field', () => {
     expect(bench.getState().drafts[path]?.text).toBe(text);
     expect(bench.getState().job).toBe(job);
     expect(bench.getState().built).toBe(built);
+  });
+
+  it('leaves no keystroke of a refused text in the job: 12 on the way to 12 1/2 inches', () => {
+    const bench = demoBench();
+    const { job } = bench.getState();
+    bench.enter('bridge.thickness');
+    for (const text of ['1', '12', '12 ', '12 1', '12 1/', '12 1/2']) bench.type('bridge.thickness', text);
+    bench.leave('bridge.thickness');
+    const state = bench.getState();
+    expect(state.job).toBe(job);
+    expect(state.built?.job).toBe(job);
+    expect(state.past).toEqual([]);
+    expect(refusedFields(state)).toEqual(['Thickness, centre']);
+    expect(refusedFields(demoBench().getState())).toEqual([]);
+  });
+
+  it('goes back to the value on entry when the typing is called off', () => {
+    const bench = demoBench();
+    const { job } = bench.getState();
+    bench.enter('guitar.scale');
+    bench.type('guitar.scale', '65');
+    bench.type('guitar.scale', '650');
+    expect(bench.getState().job.guitar.scale).toBe(650);
+    bench.forget('guitar.scale');
+    expect(bench.getState().job).toBe(job);
+    expect(bench.getState().drafts).toEqual({});
+    expect(bench.getState().past).toEqual([]);
+  });
+
+  it('never shows another job’s drawing for one that cannot be built', () => {
+    const bench = demoBench();
+    const heron = starterJob('heron');
+    bench.open(writeJob({ ...heron, name: 'Another', slot: { ...heron.slot, length: 160 } }), 'another.json');
+    expect(bench.getState().job.name).toBe('Another');
+    expect(bench.getState().solved.ok).toBe(false);
+    expect(bench.getState().built).toBeUndefined();
+  });
+
+  it('adds a string a fourth beyond the outer one, with a name and a key of its own', () => {
+    const bench = demoBench();
+    const id = bench.addString('bass');
+    const [added, next] = bench.getState().job.strings.list;
+    expect(added?.id).toBe(id);
+    // A fourth below E2 is B1: 61.735 Hz in equal temperament at A4 = 440 Hz (ISO 16).
+    expect(added?.name).toBe('B1');
+    expect(added?.pitch).toBeCloseTo(61.735, 2);
+    expect(next?.name).toBe('E2');
   });
 
   it('keeps a value that can be read but not built, beside the last numbers that could', () => {

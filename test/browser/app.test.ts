@@ -78,6 +78,7 @@ describe('the drawing', () => {
   it.each(starters)('stands for the starter $id', async ({ title }) => {
     const page = await openPage(desk);
     await page.getByLabel('Starters').selectOption({ label: title });
+    await page.getByRole('button', { name: 'Open', exact: true }).click();
     expect(await page.getByLabel('Job', { exact: true }).inputValue()).toBe(title);
     expect(await page.locator('.problems').count()).toBe(0);
     expect(await page.locator('[data-mark^="tail.gap."][data-mark$=".value"]').count()).toBeGreaterThanOrEqual(6);

@@ -1,4 +1,4 @@
-import { type ChangeEvent, useRef } from 'react';
+import { type ChangeEvent, useRef, useState } from 'react';
 import { writeJob } from '../../../geometry/job-file.ts';
 import { fileName } from '../../../geometry/names.ts';
 import { starters } from '../../jobs/index.ts';
@@ -19,10 +19,8 @@ export const Bar = ({ onTemplates }: { onTemplates: () => void }) => {
   const bench = useBench();
   const picker = useRef<HTMLInputElement>(null);
 
-  const loadStarter = ({ target }: ChangeEvent<HTMLSelectElement>) => {
-    const starter = starters.find(({ id }) => id === target.value);
-    if (starter) bench.open(starter.text, starter.title);
-  };
+  const [chosen, setChosen] = useState('');
+  const starter = starters.find(({ id }) => id === chosen);
   const openFile = async ({ target }: ChangeEvent<HTMLInputElement>) => {
     const file = target.files?.[0];
     if (file === undefined) return;
@@ -46,7 +44,7 @@ export const Bar = ({ onTemplates }: { onTemplates: () => void }) => {
       <OtherUnits />
       <label className="cell">
         <span>{says.starters}</span>
-        <select value="" onChange={loadStarter}>
+        <select value={chosen} onChange={({ target }) => setChosen(target.value)}>
           <option value="" disabled>
             {says.chooseStarter}
           </option>
@@ -56,6 +54,10 @@ export const Bar = ({ onTemplates }: { onTemplates: () => void }) => {
             </option>
           ))}
         </select>
+        {/* A list that opened what it names would replace the job at each press of an arrow key. */}
+        <button type="button" disabled={!starter} onClick={() => starter && bench.open(starter.text, starter.title)}>
+          {says.openStarter}
+        </button>
       </label>
       <nav className="files" aria-label={says.label}>
         <button type="button" onClick={() => bench.startNew(today(new Date()))}>

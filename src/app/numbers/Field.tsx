@@ -28,7 +28,7 @@ const WordToggle = ({ field, word, value }: { field: FieldInfo; word: string; va
 
 /** One number or choice of the job, with its word, its unit and what is said of it. */
 export const Field = memo(({ field }: { field: FieldInfo }) => {
-  const { value, says, unit, hasFocus, focusProps, textProps, choiceProps } = useField(field);
+  const { value, says, isRefused, unit, hasFocus, focusProps, textProps, choiceProps } = useField(field);
   const { path, label, choices, word } = field;
   return (
     <div className="field" data-focus={hasFocus} data-path={path}>
@@ -51,7 +51,7 @@ export const Field = memo(({ field }: { field: FieldInfo }) => {
         </>
       )}
       {says !== undefined && (
-        <p className="says" id={saysId(path)} role="alert">
+        <p className="says" id={saysId(path)} role={isRefused ? 'alert' : 'status'}>
           {says}
         </p>
       )}

@@ -1,10 +1,10 @@
 import { memo } from 'react';
 import { applies, type FieldInfo, stringFields } from '../../../geometry/fields.ts';
 import { stringCount } from '../../../geometry/job.ts';
-import { fieldTitle } from '../strings.ts';
+import { fieldTitle, type Side } from '../strings.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
-import { saysId, useField } from './use-field.ts';
+import { fieldId, saysId, useField } from './use-field.ts';
 
 /** The fields of each string, made once: what is drawn of them is then drawn anew only when it changes. */
 const made = new Map<string, readonly FieldInfo[]>();
@@ -36,13 +36,18 @@ const Cell = memo(({ field }: { field: FieldInfo }) => {
 
 /** Why what stands in a cell is refused, in a row under it. */
 const SaysRow = memo(({ path, columns }: { path: string; columns: number }) => {
-  const says = useBenchState((state) => state.drafts[path]?.says);
+  const says = useBenchState(
+    (state) =>
+      state.drafts[path]?.says ??
+      (state.solved.ok ? undefined : state.solved.problems.find((problem) => problem.path === path)?.says),
+  );
+  const title = useBenchState((state) => fieldTitle(state.job, path));
   if (says === undefined) return null;
   return (
     <tr>
       <td colSpan={columns}>
         <p className="says" id={saysId(path)} role="alert">
-          {says}
+          {title}: {says}
         </p>
       </td>
     </tr>
@@ -51,6 +56,20 @@ const SaysRow = memo(({ path, columns }: { path: string; columns: number }) => {
 
 const Row = memo(({ id, name, canGo }: { id: string; name: string; canGo: boolean }) => {
   const bench = useBench();
+  /** The button goes with its row: the focus moves on to the next row's, or back to the last. */
+  const remove = (gone: string) => {
+    const { list } = bench.getState().job.strings;
+    const k = list.findIndex((string) => string.id === gone);
+    const next = list[k + 1] ?? list[k - 1];
+    bench.removeString(gone);
+    const input = next && document.getElementById(fieldId(`strings.list.${next.id}.name`));
+    const buttons = [...document.querySelectorAll<HTMLButtonElement>('[data-remove]')];
+    const button = buttons.find(({ dataset }) => dataset.remove === next?.id);
+    (button && !button.disabled && bench.getState().job.strings.list.length > stringCount.min
+      ? button
+      : input
+    )?.focus();
+  };
   const fields = fieldsOf(id);
   return (
     <>
@@ -65,7 +84,8 @@ const Row = memo(({ id, name, canGo }: { id: string; name: string; canGo: boolea
             type="button"
             disabled={!canGo}
             aria-label={words.strings.removeOne(name)}
-            onClick={() => bench.removeString(id)}
+            data-remove={id}
+            onClick={() => remove(id)}
           >
             {words.strings.remove}
           </button>
@@ -91,6 +111,16 @@ export const Strings = () => {
   const list = useBenchState((state) => state.job.strings.list);
   const show = useBenchState((state) => state.job.show);
   const heads = fieldsOf(list[0]?.id ?? '').map((field) => headOf(field, show));
+  /** A new string is named first: its name takes the focus once its row stands. */
+  const add = (side: Side) => {
+    const id = bench.addString(side);
+    if (id === undefined) return;
+    requestAnimationFrame(() => {
+      const input = document.getElementById(fieldId(`strings.list.${id}.name`));
+      if (input instanceof HTMLInputElement) input.select();
+      input?.focus();
+    });
+  };
   const isFull = list.length >= stringCount.max;
   const isLeast = list.length <= stringCount.min;
   return (
@@ -116,10 +146,10 @@ export const Strings = () => {
         </table>
       </section>
       <p className="add">
-        <button type="button" disabled={isFull} onClick={() => bench.addString('bass')}>
+        <button type="button" disabled={isFull} onClick={() => add('bass')}>
           {words.strings.addBass}
         </button>
-        <button type="button" disabled={isFull} onClick={() => bench.addString('treble')}>
+        <button type="button" disabled={isFull} onClick={() => add('treble')}>
           {words.strings.addTreble}
         </button>
         {isFull && <span>{words.strings.most(stringCount.max)}</span>}

@@ -29,19 +29,22 @@ export const useField = (field: FieldInfo) => {
   const value = useBenchState((state) => getAt(state.job, path));
   const show = useBenchState((state) => state.job.show);
   const hasFocus = useBenchState((state) => state.focus === path);
-  const hasProblem = useBenchState((state) => !state.solved.ok && state.solved.problems.some((p) => p.path === path));
-  const says = draft?.says;
+  const problem = useBenchState((state) =>
+    state.solved.ok ? undefined : state.solved.problems.find((p) => p.path === path)?.says,
+  );
+  const says = draft?.says ?? problem;
   const unit = field.kind === 'word' || field.kind === 'text' ? 'mm' : unitFor(field.kind, show);
   const described = [says === undefined ? '' : saysId(path), hasFocus ? helpId : ''].filter(Boolean).join(' ');
   return {
     value,
     says,
+    isRefused: draft?.says !== undefined,
     unit,
     hasFocus,
     focusProps: {
       id: fieldId(path),
       'aria-describedby': described === '' ? undefined : described,
-      'aria-invalid': says !== undefined || hasProblem ? (true as const) : undefined,
+      'aria-invalid': says !== undefined ? (true as const) : undefined,
       onFocus: () => bench.enter(path),
       onBlur: () => bench.leave(path),
     },

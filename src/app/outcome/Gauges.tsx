@@ -35,9 +35,9 @@ export const Gauges = ({ built: { job, design } }: { built: Built }) => {
             {design.gauges.map((gauge) => (
               <tr key={gauge.radius} data-nearest={gauge === design.nearestGauge}>
                 <th scope="row">{gaugeText(gauge.radius, show)}</th>
-                <td>{missText(gauge.worst, show, { signed: true })}</td>
+                <td>{missText(gauge.worst, show, { bare: true })}</td>
                 {gauge.misses.map((value, k) => (
-                  <td key={design.strings[k]?.id}>{missText(value, show, { signed: true })}</td>
+                  <td key={design.strings[k]?.id}>{missText(value, show, { bare: true, signed: true })}</td>
                 ))}
               </tr>
             ))}

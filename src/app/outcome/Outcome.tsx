@@ -36,8 +36,8 @@ export const Outcome = () => {
       <h2 id="outcome-title">{says.label}</h2>
       {isStale && <p className="stale">{says.stale}</p>}
       <dl>
-        <Fact name={says.clearance} value={say(light, 'length')}>
-          {light < 0 ? says.clearanceNegative : says.clearanceLight}
+        <Fact name={says.clearance} value={say(Math.abs(light), 'length')}>
+          {light < 0 ? says.clearanceHigh : says.clearanceLight}
         </Fact>
         <Fact name={says.crown} value={say(crown.radius, 'radius')}>
           {says.crownMiss(missText(crown.worst, job.show))}

@@ -1,13 +1,17 @@
 import { formatQuantity, MM_PER_INCH, type ShowUnits } from '../../../geometry/units.ts';
 
-/** A miss with its sign and its unit, to a thousandth of a mm or a ten-thousandth of an inch: 64ths are too coarse for it. */
-export const missText = (value: number, show: ShowUnits, options: { readonly signed?: boolean } = {}): string => {
+/** A miss to a thousandth of a mm or a ten-thousandth of an inch, 64ths being too coarse for it; with its unit unless it is `bare`, with a + unless it is not `signed`. */
+export const missText = (
+  value: number,
+  show: ShowUnits,
+  options: { readonly bare?: boolean; readonly signed?: boolean } = {},
+): string => {
   const isMm = show.length === 'mm';
   const text = formatQuantity(
     value,
     'length',
     { ...show, length: isMm ? 'mm' : 'in' },
-    { digits: isMm ? 3 : 4, unit: !options.signed },
+    { digits: isMm ? 3 : 4, unit: !options.bare },
   );
   return options.signed && value > 0 && /[1-9]/.test(text) ? `+${text}` : text;
 };

@@ -3,6 +3,7 @@ import { fileName } from '../../../geometry/names.ts';
 import { isPaperId, type PaperId, papers } from '../../../templates/paper.ts';
 import { pieces } from '../../../templates/pieces/index.ts';
 import type { Piece } from '../../../templates/pieces/piece.ts';
+import { Refused } from '../sheet/Refused.tsx';
 import type { Built } from '../store.ts';
 import { useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
@@ -81,6 +82,7 @@ export const Templates = ({ onClose }: { onClose: () => void }) => {
             )}
             <p>{says.pdfSays}</p>
           </div>
+          <Refused />
           <p className="status" role="status">
             {status}
           </p>
@@ -89,7 +91,7 @@ export const Templates = ({ onClose }: { onClose: () => void }) => {
             {pieces.map((piece) => (
               <li key={piece.id}>
                 <p>
-                  <strong>{piece.title}</strong> ({piece.faceUp}). {says.uses[piece.id]}
+                  <strong>{piece.title}</strong> ({piece.faceUp}). {piece.use}
                 </p>
                 <button type="button" aria-label={says.svgPieceOf(piece.title)} onClick={() => saveSvg(built, piece)}>
                   {says.svgPiece}

@@ -4,6 +4,7 @@ import { roomy, useMedia, wide } from '../use-media.ts';
 import { words } from '../words.ts';
 import { type HeightStep, Heights } from './Heights.tsx';
 import { Problems } from './Problems.tsx';
+import { Refused } from './Refused.tsx';
 import { ThreeViews } from './ThreeViews.tsx';
 import { useRoom } from './use-room.ts';
 import { ViewStrip } from './ViewStrip.tsx';
@@ -30,9 +31,11 @@ export const Sheet = () => {
   return (
     <section className="sheet" aria-label={words.sheet.label} data-stale={stale}>
       <Problems />
+      <Refused />
       {stale && built && <p className="stale">{words.sheet.stale}</p>}
       <div className="paper" ref={paper}>
         {built === undefined && <p className="none">{words.sheet.none}</p>}
+        {built && <p className="lengths">{words.sheet.lengths(built.job.show.length)}</p>}
         {shown && isWide && <ThreeViews {...shown} room={room} />}
         {shown && !isWide && <ViewStrip {...shown} width={width} onHeights={setHeights} />}
         {built && isWide && <Heights value={heights} onChange={setHeights} />}
