@@ -4,7 +4,7 @@ import type { Design } from '../design.ts';
 import type { Drawing, Mark } from '../drawing.ts';
 import { boardRadius } from '../instrument/board.ts';
 import type { Job } from '../job.ts';
-import { across, fixedLength, forHand, length, note, radius, showLine, stroke, upright } from '../marks.ts';
+import { across, fixedLength, forHand, note, radius, showLine, stroke, upright } from '../marks.ts';
 import { saddleOutline } from '../saddle/face.ts';
 import { circle } from '../shape/arc.ts';
 import { pen, polyline } from '../shape/path.ts';
@@ -91,7 +91,6 @@ export const tail = (job: Job, design: Design): Drawing => {
       bottom,
       2.4,
       'strings.spread',
-      ['strings ', length(job.strings.spread)],
     ),
     across(
       'bridge.deckWidth',

@@ -42,23 +42,25 @@ export const Bar = ({ onTemplates }: { onTemplates: () => void }) => {
       <BarField path="date" />
       <Lengths />
       <OtherUnits />
-      <label className="cell">
-        <span>{says.starters}</span>
-        <select value={chosen} onChange={({ target }) => setChosen(target.value)}>
-          <option value="" disabled>
-            {says.chooseStarter}
-          </option>
-          {starters.map(({ id, title, about }) => (
-            <option key={id} value={id} title={about}>
-              {title}
+      <div className="cell starters">
+        <label htmlFor="starters">{says.starters}</label>
+        <span>
+          <select id="starters" value={chosen} onChange={({ target }) => setChosen(target.value)}>
+            <option value="" disabled>
+              {says.chooseStarter}
             </option>
-          ))}
-        </select>
-        {/* A list that opened what it names would replace the job at each press of an arrow key. */}
-        <button type="button" disabled={!starter} onClick={() => starter && bench.open(starter.text, starter.title)}>
-          {says.openStarter}
-        </button>
-      </label>
+            {starters.map(({ id, title, about }) => (
+              <option key={id} value={id} title={about}>
+                {title}
+              </option>
+            ))}
+          </select>
+          {/* A list that opened what it names would replace the job at each press of an arrow key. */}
+          <button type="button" disabled={!starter} onClick={() => starter && bench.open(starter.text, starter.title)}>
+            {says.openStarter}
+          </button>
+        </span>
+      </div>
       <nav className="files" aria-label={says.label}>
         <button type="button" onClick={() => bench.startNew(today(new Date()))}>
           {says.newJob}

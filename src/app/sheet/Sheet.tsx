@@ -35,9 +35,9 @@ export const Sheet = () => {
       {stale && built && <p className="stale">{words.sheet.stale}</p>}
       <div className="paper" ref={paper}>
         {built === undefined && <p className="none">{words.sheet.none}</p>}
-        {built && <p className="lengths">{words.sheet.lengths(built.job.show.length)}</p>}
         {shown && isWide && <ThreeViews {...shown} room={room} />}
         {shown && !isWide && <ViewStrip {...shown} width={width} onHeights={setHeights} />}
+        {built && <p className="lengths">{words.sheet.lengths(built.job.show.length)}</p>}
         {built && isWide && <Heights value={heights} onChange={setHeights} />}
       </div>
     </section>
