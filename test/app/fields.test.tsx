@@ -7,6 +7,9 @@ import { BenchContext } from '../../src/app/use-bench.ts';
 import { demoBench } from './bench.ts';
 
 afterEach(cleanup);
+// jsdom lays nothing out, so it cannot scroll.
+Element.prototype.scrollIntoView ??= () => {};
+Element.prototype.scrollTo ??= () => {};
 // Every key is a whole rendering in jsdom, which is slow at it on a busy machine.
 vi.setConfig({ testTimeout: 30_000 });
 
@@ -80,7 +83,6 @@ it('keeps a value that cannot be built, says what is in the way and leads to its
   expect(screen.getByText('Drawing of the last numbers that could be built')).toBeTruthy();
   expect(drawing() === before).toBe(true);
   const problems = screen.getByRole('heading', { name: /keep.* this from being built/ }).parentElement as HTMLElement;
-  Element.prototype.scrollIntoView ??= () => {};
   await user.click(within(problems).getByRole('button', { name: 'Which?' }));
   await user.click(within(problems).getByRole('button', { name: 'Go to Front edge to saddle line' }));
   expect(document.activeElement).toBe(field('Front edge to saddle line'));

@@ -225,7 +225,34 @@ describe('the job', () => {
   });
 });
 
+it('keeps the focus on a step that is left when undo or redo is used up, and on a string when one is removed', async () => {
+  const page = await openPage(desk);
+  const focused = () => page.evaluate(() => document.activeElement?.textContent ?? '');
+  await page.getByLabel('Relief').fill('0.2');
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect.poll(focused).toMatch(/^Redo/);
+  await page.getByRole('button', { name: /^Redo/ }).click();
+  await expect.poll(focused).toMatch(/^Undo/);
+  await page.getByRole('button', { name: 'Remove D3' }).click();
+  await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Remove G3');
+  await page.getByRole('button', { name: 'Add one on the bass side' }).click();
+  await expect.poll(() => page.evaluate(() => (document.activeElement as HTMLInputElement).value)).toBe('B1');
+});
+
 describe('on a phone', () => {
+  it('turns to the view that shows the number being typed, or the gaps that it moves', async () => {
+    const page = await openPage(phone);
+    const pressed = (name: string) => page.getByRole('button', { name }).getAttribute('aria-pressed');
+    await page.getByLabel('Tip thickness').focus();
+    await expect.poll(() => pressed('From the tail')).toBe('true');
+    await page.getByLabel('Thickness, centre').focus();
+    await expect.poll(() => pressed('Along the middle')).toBe('true');
+    await page.getByLabel('Length across').focus();
+    await expect.poll(() => pressed('From above')).toBe('true');
+    await page.getByLabel('Action, bass', { exact: true }).focus();
+    await expect.poll(() => pressed('From the tail')).toBe('true');
+  });
+
   it('shows one view at a time, whole, with texts of 12 px and more, and never scrolls sideways', async () => {
     const page = await openPage(phone);
     const shown = async () => {

@@ -1,3 +1,4 @@
+import { shortName } from '../../../geometry/names.ts';
 import type { Built } from '../store.ts';
 import { words } from '../words.ts';
 import { gaugeText, missText } from './gauge-text.ts';
@@ -26,7 +27,7 @@ export const Gauges = ({ built: { job, design } }: { built: Built }) => {
               </th>
               {design.strings.map((s) => (
                 <th key={s.id} scope="col">
-                  {s.name} <small>{unit}</small>
+                  {shortName(s.name)} <small>{unit}</small>
                 </th>
               ))}
             </tr>

@@ -1,3 +1,4 @@
+import { shortName } from '../../../geometry/names.ts';
 import { formatQuantity } from '../../../geometry/units.ts';
 import type { Built } from '../store.ts';
 import { words } from '../words.ts';
@@ -41,7 +42,7 @@ export const PerString = ({ built: { job, design } }: { built: Built }) => {
           <tbody>
             {design.strings.map((s) => (
               <tr key={s.id} data-string={s.id}>
-                <th scope="row">{s.name}</th>
+                <th scope="row">{shortName(s.name)}</th>
                 <td>{length(s.exposure)}</td>
                 <td>{formatQuantity(s.breakAngle, 'angle', show)}</td>
                 <td>{formatQuantity(s.tension, 'force', show)}</td>

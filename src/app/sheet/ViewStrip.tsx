@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState } from 'react';
+import { useEffect, useEffectEvent, useMemo, useRef, useState } from 'react';
 import { sayWith } from '../../../geometry/layout.ts';
 import { views } from '../../../geometry/views/index.ts';
 import { stretched } from '../../../geometry/views/stretch.ts';
@@ -39,6 +39,16 @@ export const ViewStrip = ({ built, width, text, heights, focus, onHeights }: Str
     box?.scrollTo({ left: index * box.clientWidth, behavior: still ? 'auto' : 'smooth' });
     setAt(index);
   };
+
+  // A number in focus is shown where it stands; one that stands nowhere, such as the action, where it moves the gap at each string.
+  const inSight = useEffectEvent((path: string) => {
+    const shows = fitted.map(({ primitives }) => primitives.some(({ jobPath }) => jobPath === path));
+    const moves = /^(guitar|action|strings)\./.test(path) ? names.indexOf('tail') : at;
+    if (!shows[at]) show(shows.includes(true) ? shows.indexOf(true) : moves);
+  });
+  useEffect(() => {
+    if (focus !== undefined) inSight(focus);
+  }, [focus]);
 
   return (
     <>
