@@ -8,6 +8,7 @@ import { Outcome } from './outcome/Outcome.tsx';
 import { Templates } from './save/Templates.tsx';
 import { Sheet } from './sheet/Sheet.tsx';
 import { useBench, useBenchState } from './use-bench.ts';
+import { useInSight } from './use-in-sight.ts';
 import { words } from './words.ts';
 
 const holdsFile = ({ dataTransfer }: DragEvent): boolean => dataTransfer.types.includes('Files');
@@ -19,6 +20,7 @@ export const App = () => {
   const [isSaving, setSaving] = useState(false);
   const [isOver, setOver] = useState(false);
 
+  useInSight();
   useEffect(() => {
     document.title = words.documentTitle(name);
   }, [name]);

@@ -1,11 +1,11 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Design } from '../../geometry/design.ts';
-import { fieldAt, getAt, setAt } from '../../geometry/fields.ts';
+import { applies, fieldAt, getAt, setAt } from '../../geometry/fields.ts';
 import { type Job, stringCount } from '../../geometry/job.ts';
 import { newJob, readJob, writeJob } from '../../geometry/job-file.ts';
 import { type Solved, solve } from '../../geometry/solve.ts';
 import { fieldTitle, type Side, withoutString, withString } from './strings.ts';
-import { readField } from './typing.ts';
+import { readField, stands } from './typing.ts';
 import { words } from './words.ts';
 
 /** What stands in a field while it differs from the stored value; `says` tells why it is refused. */
@@ -14,11 +14,17 @@ export interface Draft {
   readonly says?: string;
 }
 
-/** A change that can be taken back: what it changed, and the job on its other side. */
+/** A change that can be taken back: what it changed, and on its other side the job with the last of its numbers that could be built. */
 export interface Step {
   readonly name: string;
   readonly path: string;
   readonly job: Job;
+  readonly built: Built | undefined;
+}
+
+/** How all stood before anything was typed at a field: what is refused there puts it back. */
+interface Entry extends Pick<State, 'job' | 'solved' | 'built' | 'past' | 'future'> {
+  readonly path: string;
 }
 
 /** Something said to the person until they put it away. */
@@ -39,13 +45,13 @@ export interface Built {
 export interface State {
   readonly job: Job;
   readonly solved: Solved;
-  /** The last numbers that could be built: those of the job itself when it can. */
+  /** The last numbers of this job that could be built: those that it has now when they can. */
   readonly built: Built | undefined;
   readonly drafts: Readonly<Record<string, Draft>>;
   readonly past: readonly Step[];
   readonly future: readonly Step[];
-  /** The path whose step still grows while it is typed at. */
-  readonly open: string | undefined;
+  /** How all stood before the field that is being typed at: all that is typed there is one step from it. */
+  readonly entry: Entry | undefined;
   /** The job as it was last loaded or saved: while it is the job itself there is nothing to lose. */
   readonly saved: Job | undefined;
   /** Jobs that another one was put in place of, unsaved edits and all; the last one is offered back first. */
@@ -82,7 +88,7 @@ const begin = ({ job, built, kept = [], isSaved = true, notices = [] }: Beginnin
   drafts: {},
   past: [],
   future: [],
-  open: undefined,
+  entry: undefined,
   saved: isSaved ? job : undefined,
   kept,
   focus: undefined,
@@ -95,47 +101,35 @@ export const createBench = (beginning: Beginning) => {
   const store: StoreApi<State> = createStore<State>(() => begin(beginning));
   const { getState: get, setState: set } = store;
 
-  /** A change of the job as one step; steps at the same path run together until the field is left. */
-  const change = (job: Job, path: string, name: string, drafts = get().drafts) => {
-    const { job: before, built, past, open } = get();
-    if (sameJob(job, before)) return set({ drafts });
-    const grows = open === path && past.at(-1)?.path === path;
-    set({
-      ...settle(job, built),
-      drafts,
-      past: grows ? past : [...past, { name, path, job: before }],
-      future: [],
-      open: path,
-    });
-  };
-
-  /** What has been typed at this path since it was entered, taken back whole: a refused text leaves no piece of itself in the job. */
-  const takeBack = (path: string, drafts: State['drafts']) => {
-    const { past, open, built } = get();
-    const step = past.at(-1);
-    if (open !== path || step?.path !== path) return set({ drafts });
-    set({ ...settle(step.job, built), past: past.slice(0, -1), drafts, open: undefined });
+  /** A change of the job, as one step from how all stood before. */
+  const change = (job: Job, path: string, name: string, drafts = get().drafts, from: Omit<Entry, 'path'> = get()) => {
+    const { job: before, solved, built, past, future } = from;
+    if (sameJob(job, before)) return set({ job: before, solved, built, past, future, drafts });
+    set({ ...settle(job, built), past: [...past, { name, path, job: before, built }], future: [], drafts });
   };
 
   const goTo = (from: 'past' | 'future', to: 'past' | 'future') => {
     const state = get();
     const step = state[from].at(-1);
     if (step === undefined) return;
-    const left = { [from]: state[from].slice(0, -1), [to]: [...state[to], { ...step, job: state.job }] };
-    set({ ...settle(step.job, state.built), ...left, drafts: {}, open: undefined });
+    const left = {
+      [from]: state[from].slice(0, -1),
+      [to]: [...state[to], { ...step, job: state.job, built: state.built }],
+    };
+    set({ ...settle(step.job, step.built), ...left, drafts: {}, entry: undefined });
   };
 
   /** Another job in place of this one, which is kept if it holds anything that no file has. */
   const load = (job: Job, name: string, isSaved = true) => {
     const saved = isSaved ? job : undefined;
-    const { job: before, saved: asSaved, past, kept } = get();
+    const { job: before, saved: asSaved, built, past, kept } = get();
     if (sameJob(job, before)) return set({ saved, drafts: {} });
     set({
       // Another job's drawing would be of another instrument: where this one cannot be built, nothing is drawn.
       ...settle(job, undefined),
-      past: [...past, { name, path: '', job: before }],
+      past: [...past, { name, path: '', job: before, built }],
       future: [],
-      open: undefined,
+      entry: undefined,
       drafts: {},
       saved,
       kept: sameJob(before, asSaved) ? kept : [...kept, before],
@@ -147,14 +141,17 @@ export const createBench = (beginning: Beginning) => {
   return {
     ...store,
 
-    /** Takes what stands in a field after each key: a good value changes the job at once, a bad one only says so. */
+    /** Takes what stands in a field after each key: a good value changes the job at once, a bad one puts back what stood there before. */
     type(path: string, text: string) {
-      const { job, drafts } = get();
+      const { drafts, entry: begun, job, solved, built, past, future } = get();
       const field = fieldAt(path);
       if (field === undefined) return;
+      const entry = begun?.path === path ? begun : { path, job, solved, built, past, future };
       const read = readField(field, text, job.show);
-      if (!read.ok) return takeBack(path, { ...drafts, [path]: { text, says: read.says } });
-      change(setAt(job, path, read.value), path, fieldTitle(job, path), { ...drafts, [path]: { text } });
+      const draft = read.ok ? { text } : { text, says: read.says };
+      const typed = read.ok ? setAt(entry.job, path, read.value) : entry.job;
+      set({ entry });
+      change(typed, path, fieldTitle(job, path), { ...drafts, [path]: draft }, entry);
     },
 
     /** A choice or a value put in without typing. */
@@ -162,24 +159,33 @@ export const createBench = (beginning: Beginning) => {
       const { job, drafts } = get();
       // In another unit what was typed would mean something else.
       const left = path.startsWith('show.') ? {} : without(drafts, path);
+      set({ entry: undefined });
       change(setAt(job, path, value), path, fieldTitle(job, path), left);
-      set({ open: undefined });
     },
 
     enter(path: string) {
       set({ focus: path, lastFocus: path });
     },
 
+    /** No field is worked at any more. */
+    rest() {
+      set({ lastFocus: undefined });
+    },
+
     /** The field is left: a good value is shown as it is stored, a bad text stays with what is said of it. */
     leave(path: string) {
       const { drafts } = get();
       const good = drafts[path]?.says === undefined;
-      set({ focus: undefined, open: undefined, drafts: good ? without(drafts, path) : drafts });
+      set({ focus: undefined, entry: undefined, drafts: good ? without(drafts, path) : drafts });
     },
 
-    /** Back to the value that stood here when the field was entered, whatever has been typed. */
+    /** Back to the value that stood here before anything was typed, and to the steps as they were. */
     forget(path: string) {
-      takeBack(path, without(get().drafts, path));
+      const { entry, drafts } = get();
+      const left = without(drafts, path);
+      if (entry?.path !== path) return set({ drafts: left });
+      change(entry.job, path, '', left, entry);
+      set({ entry: undefined });
     },
 
     /** One more string on one side, and its key. */
@@ -187,8 +193,8 @@ export const createBench = (beginning: Beginning) => {
       const { job } = get();
       if (job.strings.list.length >= stringCount.max) return undefined;
       const { job: longer, id } = withString(job, side);
+      set({ entry: undefined });
       change(longer, `strings.list.${side}`, words.strings.addStep);
-      set({ open: undefined });
       return id;
     },
 
@@ -199,8 +205,8 @@ export const createBench = (beginning: Beginning) => {
       const left = Object.fromEntries(
         Object.entries(drafts).filter(([path]) => !path.startsWith(`strings.list.${id}.`)),
       );
+      set({ entry: undefined });
       change(withoutString(job, id), `strings.list.${id}`, words.strings.removeStep(string.name), left);
-      set({ open: undefined });
     },
 
     undo: () => goTo('past', 'future'),
@@ -233,9 +239,11 @@ export const createBench = (beginning: Beginning) => {
       load(job, words.bar.back(job.name), false);
     },
 
-    /** The job has been written to a file. */
+    /** The job is written to a file: texts that cannot be used do not go with it, which is said. */
     markSaved() {
-      set({ saved: get().job });
+      const details = refusedFields(get());
+      set({ saved: get().job, notices: get().notices.filter(({ id }) => id !== 'save') });
+      if (details.length > 0) note({ id: 'save', says: words.notices.savedWithout, details });
     },
 
     note,
@@ -247,9 +255,13 @@ export const createBench = (beginning: Beginning) => {
 
 export type Bench = ReturnType<typeof createBench>;
 
-/** The fields whose text is refused, by what a person calls them. */
+/** The fields that hold a text which cannot be used, each by its name and with the value that stands in the job instead. */
 export const refusedFields = ({ drafts, job }: Pick<State, 'drafts' | 'job'>): readonly string[] =>
-  Object.entries(drafts).flatMap(([path, { says }]) => (says === undefined ? [] : [fieldTitle(job, path)]));
+  Object.entries(drafts).flatMap(([path, { says }]) => {
+    const field = fieldAt(path);
+    if (says === undefined || field === undefined || !applies(field, job)) return [];
+    return [words.refused(fieldTitle(job, path), stands(field, getAt(job, path), job.show), field.kind === 'text')];
+  });
 
 /** The number that a word such as “flat” stands in for now: the last one in the job's past, else what is preset or usual. */
 export const numberBefore = ({ past }: Pick<State, 'past'>, path: string): number => {

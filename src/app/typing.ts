@@ -11,6 +11,25 @@ export const shown = (field: FieldInfo, value: unknown, show: ShowUnits): string
   return note ?? formatQuantity(value, field.kind, show);
 };
 
+/** A stored value as it is said in a sentence, with its unit or by its choice's name. */
+export const stands = (field: FieldInfo, value: unknown, show: ShowUnits): string => {
+  const { kind, choices } = field;
+  if (kind === 'text') return `“${value}”`;
+  if (kind === 'word') return choices?.[String(value)] ?? String(value);
+  const note = kind === 'frequency' && typeof value === 'number' ? noteName(value) : undefined;
+  return note ?? formatQuantity(value as number | string, kind, show, { unit: true });
+};
+
+/** What a number without a unit would be in the unit that is not chosen, where it might stand so; undefined where it names its unit or fits neither. */
+const inOtherUnit = (field: FieldInfo, text: string, value: number, show: ShowUnits): string | undefined => {
+  const { kind, path } = field;
+  if (kind !== 'length' && kind !== 'radius' && kind !== 'gauge') return undefined;
+  const other = unitFor(kind, show) === 'mm' ? 'in' : 'mm';
+  const read = parseQuantity(text, kind, other);
+  if (!read.ok || read.value === value || checkField(path, read.value) !== undefined) return undefined;
+  return formatQuantity(read.value, kind, { ...show, [kind]: other }, { unit: true });
+};
+
 /** What was typed into a field, as the value to store; or why it is refused, in words and in the reader's unit. */
 export const readField = (field: FieldInfo, text: string, show: ShowUnits): Parsed => {
   const { kind, path } = field;
@@ -24,8 +43,7 @@ export const readField = (field: FieldInfo, text: string, show: ShowUnits): Pars
   if (says === undefined) return read;
   if (typeof read.value !== 'number' || field.min === undefined || field.max === undefined) return { ok: false, says };
   const say = (value: number) => formatQuantity(value, kind, show, { unit: true });
-  return {
-    ok: false,
-    says: words.outOfRange(field.label, say(read.value), say(field.min), say(field.max), field.word),
-  };
+  const refusal = words.outOfRange(field.label, say(read.value), say(field.min), say(field.max), field.word);
+  const meant = inOtherUnit(field, text, read.value, show);
+  return { ok: false, says: meant === undefined ? refusal : `${refusal} ${words.didYouMean(meant)}` };
 };

@@ -14,6 +14,5 @@ export const useMedia = (query: string): boolean => {
 
 /** Wide and high enough for the columns to stand side by side, each scrolled by itself. */
 export const roomy = '(min-width: 1360px) and (min-height: 840px)';
-/** Wide enough for the three views on one sheet. */
-export const wide = '(min-width: 820px)';
-export const calm = '(prefers-reduced-motion: reduce)';
+/** Large enough for the three views on one sheet; else they are shown one at a time. */
+export const three = '(min-width: 1080px) and (min-height: 700px), (min-width: 820px) and (min-height: 960px)';

@@ -17,6 +17,9 @@ export const words = {
 
   outOfRange: (label: string, value: string, from: string, to: string, word?: string) =>
     `${label} is ${value}; it may be from ${from} to ${to}${word === undefined ? '' : `, or “${word}”`}.`,
+  refused: (field: string, value: string, isText: boolean) =>
+    `${field}: what is typed cannot be used; ${isText ? 'the job keeps' : 'drawn with'} ${value}.`,
+  didYouMean: (value: string) => `Did you mean ${value}?`,
   opened: (file: string) => `opening ${file}`,
 
   bar: {
@@ -28,6 +31,7 @@ export const words = {
     otherUnits: 'Other units',
     starters: 'Starters',
     chooseStarter: 'choose one…',
+    starter: (title: string, about: string) => `${title}: ${about}`,
     openStarter: 'Open',
     newJob: 'New job',
     open: 'Open job…',
@@ -35,8 +39,6 @@ export const words = {
     templates: 'Save templates',
     undo: (step?: string) => (step === undefined ? 'Undo' : `Undo: ${step}`),
     redo: (step?: string) => (step === undefined ? 'Redo' : `Redo: ${step}`),
-    undoShort: 'Undo',
-    redoShort: 'Redo',
     back: (name: string) => `Back to your job “${name}”`,
     drop: 'Let go to open the job',
   },
@@ -51,6 +53,7 @@ export const words = {
     notOpened: (file: string) => `“${file}” was not opened. Your job stands as it was.`,
     unknown: (file: string) =>
       `“${file}” is open. Sagitta does not know these keys; they are kept in the job as they are:`,
+    savedWithout: 'The job is saved without what cannot be used:',
     saveFailed: (what: string) => `${what} could not be written.`,
   },
 
@@ -64,14 +67,10 @@ export const words = {
     heights: 'Heights drawn',
     times: (n: number) => `${n}×`,
     stale: 'Drawing of the last numbers that could be built',
-    none: 'Nothing can be drawn of these numbers yet.',
-    refused: (fields: readonly string[]) =>
-      `What is typed in ${and(fields.map((field) => `“${field}”`))} cannot be used: everything here is of the value before it.`,
+    none: 'Nothing is drawn yet, as these numbers cannot be built. Put right what is named above.',
     lengths: (unit: 'mm' | 'in' | 'fraction') => `lengths in ${{ mm: 'mm', in: 'inch', fraction: 'inch, 1/64' }[unit]}`,
     problems: (n: number) =>
       n === 1 ? 'One thing keeps this from being built' : `${n} things keep this from being built`,
-    more: 'Which?',
-    less: 'Fold',
     show: (field: string) => `Go to ${field}`,
     gaps: (gaps: readonly (readonly [string, string])[]) =>
       `Exposure, the gap between crown and bridge: ${and(gaps.map(([name, gap]) => `${name} ${gap}`))}.`,
@@ -84,6 +83,7 @@ export const words = {
   numbers: {
     label: 'The numbers',
     usual: (range: string) => `Usual: ${range}.`,
+    wordCalled: { pins: 'at the pins' } as Readonly<Record<string, string>>,
     unit: { mm: 'mm', in: 'in', fraction: 'in' },
     kindUnit: { angle: '°', force: 'N', frequency: 'Hz', count: '', slope: '%' },
   },
@@ -115,6 +115,7 @@ export const words = {
   outcome: {
     label: 'What comes of it',
     stale: 'These are the last numbers that could be built.',
+    none: 'Nothing comes of these numbers yet, as they cannot be built. Put right what is named at the sheet.',
     clearance: 'Straightedge clearance',
     clearanceLight: 'light under the straightedge at the centre, strings off',
     clearanceHigh: 'too high at the centre: the straightedge, strings off, meets the bridge',
@@ -122,6 +123,7 @@ export const words = {
     crown: 'Best saddle radius',
     crownMiss: (miss: string) => `misses the wanted heights by ${miss} at most`,
     gauge: 'Nearest gauge',
+    ownGauge: { mm: 'Nearest gauge in mm', in: 'Nearest gauge in inches' },
     gaugeMiss: (miss: string) => `misses a string by ${miss} at most`,
     tension: 'Tension, all strings',
     downforce: 'Downforce, all strings',

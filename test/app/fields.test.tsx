@@ -9,7 +9,6 @@ import { demoBench } from './bench.ts';
 afterEach(cleanup);
 // jsdom lays nothing out, so it cannot scroll.
 Element.prototype.scrollIntoView ??= () => {};
-Element.prototype.scrollTo ??= () => {};
 // Every key is a whole rendering in jsdom, which is slow at it on a busy machine.
 vi.setConfig({ testTimeout: 30_000 });
 
@@ -82,11 +81,14 @@ it('keeps a value that cannot be built, says what is in the way and leads to its
   await paste(user, field('Front edge to saddle line'), '38');
   expect(screen.getByText('Drawing of the last numbers that could be built')).toBeTruthy();
   expect(drawing() === before).toBe(true);
-  const problems = screen.getByRole('heading', { name: /keep.* this from being built/ }).parentElement as HTMLElement;
-  await user.click(within(problems).getByRole('button', { name: 'Which?' }));
+  const head = screen.getByRole('heading', { name: /keep.* this from being built/ });
+  const problems = head.closest('.problems') as HTMLElement;
+  await user.click(head);
   await user.click(within(problems).getByRole('button', { name: 'Go to Front edge to saddle line' }));
   expect(document.activeElement).toBe(field('Front edge to saddle line'));
   expect(field('Front edge to saddle line').value).toBe('38.0');
+  const said = field('Front edge to saddle line').getAttribute('aria-describedby')?.split(' ')[0] ?? '';
+  expect(document.getElementById(said)?.textContent).toContain('does not lie inside the footprint');
 });
 
 it('turns every length to the unit chosen and leaves the job as it is', async () => {

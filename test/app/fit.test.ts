@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { boundsOfPrimitives, sayWith } from '../../geometry/layout.ts';
 import { threeViews } from '../../geometry/views/index.ts';
-import { fitRoom } from '../../src/app/sheet/fit.ts';
+import { fitRoom, leastHeight } from '../../src/app/sheet/fit.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { solved } from '../solved.ts';
 import { starterJob } from './bench.ts';
@@ -37,8 +37,18 @@ describe.each(starters)('$id on the screen', ({ id }) => {
 
   it('is rather scrolled than crowded where the room is low', () => {
     const low = fitRoom({ marks, say, room: { width: 740, height: 260 }, text: 13 });
-    expect(low.scale).toBe(fitRoom({ marks, say, room: { width: 740 }, text: 13 }).scale);
     expect(low.height).toBeGreaterThan(260);
+    expect(low.scale).toBeGreaterThan(1.5);
+  });
+
+  it('is whole in a room of the least height that it asks for', () => {
+    const least = leastHeight({ marks, say, text: 13 });
+    const { height, scale } = fitRoom({ marks, say, room: { width: 796, height: least }, text: 13 });
+    expect(height).toBeLessThanOrEqual(least);
+    expect(scale).toBeGreaterThan(1.5);
+    expect(fitRoom({ marks, say, room: { width: 796, height: least - 60 }, text: 13 }).height).toBeGreaterThan(
+      least - 60,
+    );
   });
 
   it('keeps a scale that still fits', () => {

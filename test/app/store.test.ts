@@ -46,8 +46,53 @@ describe('typing at a field', () => {
     expect(state.job).toBe(job);
     expect(state.built?.job).toBe(job);
     expect(state.past).toEqual([]);
-    expect(refusedFields(state)).toEqual(['Thickness, centre']);
+    expect(refusedFields(state)).toEqual(['Thickness, centre: what is typed cannot be used; drawn with 9.4 mm.']);
     expect(refusedFields(demoBench().getState())).toEqual([]);
+  });
+
+  it('draws what stood before the typing, and no keystroke on the way, beside a value that cannot be built', () => {
+    const bench = demoBench();
+    const { built } = bench.getState();
+    for (const text of ['1', '10', '10.', '10.1', '38']) bench.type('bridge.frontToSaddle', text);
+    expect(bench.getState().solved.ok).toBe(false);
+    expect(bench.getState().built).toBe(built);
+  });
+
+  it('leaves what was undone to be brought again when a text is refused', () => {
+    const bench = demoBench();
+    bench.type('slot.depth', '5');
+    bench.leave('slot.depth');
+    bench.undo();
+    bench.type('bridge.thickness', '9');
+    bench.type('bridge.thickness', '9x');
+    bench.leave('bridge.thickness');
+    bench.redo();
+    expect(bench.getState().job.slot.depth).toBe(5);
+    expect(bench.getState().drafts).toEqual({});
+  });
+
+  it('asks whether the other unit was meant where the number would fit in it', () => {
+    const bench = demoBench();
+    bench.put('show.length', 'in');
+    bench.type('action.bass', '2,4');
+    expect(bench.getState().drafts['action.bass']?.says).toMatch(
+      /^Action, bass is 2\.400 in; .* Did you mean 2\.4 mm\?$/,
+    );
+    bench.type('action.bass', '2.4 in');
+    expect(bench.getState().drafts['action.bass']?.says).not.toContain('Did you mean');
+  });
+
+  it('says what a saved file does not hold', () => {
+    const bench = demoBench();
+    bench.type('strings.list.A2.core', 'apples');
+    bench.leave('strings.list.A2.core');
+    bench.markSaved();
+    expect(bench.getState().notices[0]?.details).toEqual([
+      'Core, A2: what is typed cannot be used; drawn with 0.016 in.',
+    ]);
+    bench.forget('strings.list.A2.core');
+    bench.markSaved();
+    expect(bench.getState().notices).toEqual([]);
   });
 
   it('goes back to the value on entry when the typing is called off', () => {
@@ -69,6 +114,10 @@ describe('typing at a field', () => {
     bench.open(writeJob({ ...heron, name: 'Another', slot: { ...heron.slot, length: 160 } }), 'another.json');
     expect(bench.getState().job.name).toBe('Another');
     expect(bench.getState().solved.ok).toBe(false);
+    expect(bench.getState().built).toBeUndefined();
+    bench.undo();
+    expect(bench.getState().built?.job.name).toBe(heron.name);
+    bench.redo();
     expect(bench.getState().built).toBeUndefined();
   });
 

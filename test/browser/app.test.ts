@@ -75,9 +75,9 @@ describe('the drawing', () => {
     expect(await outline()).not.toBeNull();
   });
 
-  it.each(starters)('stands for the starter $id', async ({ title }) => {
+  it.each(starters)('stands for the starter $id', async ({ id, title }) => {
     const page = await openPage(desk);
-    await page.getByLabel('Starters').selectOption({ label: title });
+    await page.getByLabel('Starters').selectOption(id);
     await page.getByRole('button', { name: 'Open', exact: true }).click();
     expect(await page.getByLabel('Job', { exact: true }).inputValue()).toBe(title);
     expect(await page.locator('.problems').count()).toBe(0);
@@ -251,6 +251,22 @@ describe('on a phone', () => {
     await expect.poll(() => pressed('From above')).toBe('true');
     await page.getByLabel('Action, bass', { exact: true }).focus();
     await expect.poll(() => pressed('From the tail')).toBe('true');
+  });
+
+  it('keeps the field, what is said of it and the drawing in sight when a keyboard takes half the window', async () => {
+    const page = await openPage(phone);
+    const input = page.getByLabel('Action, bass', { exact: true });
+    await input.fill('99');
+    await page.setViewportSize({ width: phone.width, height: 480 });
+    const inSight = () =>
+      page.evaluate(() => {
+        const row = document.querySelector('[data-path="action.bass"]')?.getBoundingClientRect();
+        const stage = document.querySelector('.stage')?.getBoundingClientRect();
+        const paper = document.querySelector('.paper')?.getBoundingClientRect();
+        if (!row || !stage || !paper) return false;
+        return row.top >= stage.bottom && row.bottom <= innerHeight && stage.top >= 0 && paper.height >= 100;
+      });
+    await expect.poll(inSight).toBe(true);
   });
 
   it('shows one view at a time, whole, with texts of 12 px and more, and never scrolls sideways', async () => {

@@ -31,8 +31,8 @@ export const Bar = ({ onTemplates }: { onTemplates: () => void }) => {
   };
   const save = () => {
     const { job } = bench.getState();
-    saveText(writeJob(job), 'application/json', `${fileName(job.name)}.json`);
     bench.markSaved();
+    saveText(writeJob(job), 'application/json', `${fileName(job.name)}.json`);
   };
 
   return (
@@ -50,8 +50,8 @@ export const Bar = ({ onTemplates }: { onTemplates: () => void }) => {
               {says.chooseStarter}
             </option>
             {starters.map(({ id, title, about }) => (
-              <option key={id} value={id} title={about}>
-                {title}
+              <option key={id} value={id}>
+                {says.starter(title, about)}
               </option>
             ))}
           </select>

@@ -18,10 +18,11 @@ const unitOf = (field: FieldInfo, unit: 'mm' | 'in' | 'fraction'): string => {
 const WordToggle = ({ field, word, value }: { field: FieldInfo; word: string; value: unknown }) => {
   const bench = useBench();
   const isWord = value === word;
+  const called = words.numbers.wordCalled[word] ?? word;
   const put = () => bench.put(field.path, isWord ? numberBefore(bench.getState(), field.path) : word);
   return (
-    <button type="button" className="word" aria-pressed={isWord} aria-label={`${field.label}: ${word}`} onClick={put}>
-      {word}
+    <button type="button" className="word" aria-pressed={isWord} aria-label={`${field.label}: ${called}`} onClick={put}>
+      {called}
     </button>
   );
 };

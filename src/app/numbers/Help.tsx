@@ -1,14 +1,25 @@
+import { useEffect } from 'react';
 import { fieldAt, usualText } from '../../../geometry/fields.ts';
 import { fieldTitle } from '../strings.ts';
-import { useBenchState } from '../use-bench.ts';
+import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { helpId } from './use-field.ts';
 
-/** What the field in focus means and where it is taken; before any has been in focus, what this page is. It never moves anything. */
+/** What the field in focus means and where it is taken; while none is, what this page is. Its height stays, so that it never moves anything. */
 export const Help = () => {
   const path = useBenchState((state) => state.lastFocus);
   const job = useBenchState((state) => state.job);
   const field = path === undefined ? undefined : fieldAt(path);
+  const bench = useBench();
+  // Back to what this page is, once the focus has left the numbers; a window that is left for another one keeps what it said.
+  useEffect(() => {
+    const onOut = ({ relatedTarget: to }: FocusEvent) => {
+      const stays = to instanceof Element && to.closest('.numbers, .strings') !== null;
+      if (!stays && document.hasFocus()) bench.rest();
+    };
+    document.addEventListener('focusout', onOut);
+    return () => document.removeEventListener('focusout', onOut);
+  }, [bench]);
   const usual = field && usualText(field, job.show);
   return (
     <div className="help" id={helpId}>

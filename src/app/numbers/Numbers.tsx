@@ -1,6 +1,8 @@
 import { applies, fieldGroups } from '../../../geometry/fields.ts';
 import { useBenchState } from '../use-bench.ts';
+import { three, useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
+import { Back } from './Back.tsx';
 import { Field } from './Field.tsx';
 import { Steps } from './Steps.tsx';
 
@@ -15,9 +17,11 @@ const groups = fieldGroups
 /** Every number of the job in the order in which it is taken on the bench. */
 export const Numbers = () => {
   const job = useBenchState((state) => state.job);
+  const hasThree = useMedia(three);
   return (
     <section className="numbers" aria-label={words.numbers.label}>
-      <Steps />
+      {hasThree && <Steps />}
+      <Back />
       <div className="groups">
         {groups.map(({ id, title, fields }) => (
           <fieldset key={id}>

@@ -1,33 +1,41 @@
-import { type RefObject, useRef } from 'react';
+import { useRef } from 'react';
+import { flushSync } from 'react-dom';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 
-/** Undo and redo, each named by what it takes back, and the way back to a job that was put aside. */
-export const Steps = () => {
+/** A step's name; where there is little room only its first word is seen, and the rest is heard. */
+const Named = ({ by, isShort }: { by: string; isShort: boolean }) => {
+  const [first, ...rest] = by.split(/(?=:)/);
+  return isShort ? (
+    <>
+      {first}
+      <span className="unseen">{rest.join('')}</span>
+    </>
+  ) : (
+    by
+  );
+};
+
+/** Undo and redo, each named by what it takes back; where there is little room the name is only heard. */
+export const Steps = ({ isShort = false }: { isShort?: boolean }) => {
   const bench = useBench();
-  const back = useRef<HTMLButtonElement>(null);
-  const forth = useRef<HTMLButtonElement>(null);
+  const undo = useRef<HTMLButtonElement>(null);
+  const redo = useRef<HTMLButtonElement>(null);
   const last = useBenchState((state) => state.past.at(-1)?.name);
   const next = useBenchState((state) => state.future.at(-1)?.name);
-  const kept = useBenchState((state) => state.kept.at(-1));
-  /** A button that is used up loses the focus: it goes to the other one, which has just come alive. */
-  const step = (take: () => void, left: 'past' | 'future', other: RefObject<HTMLButtonElement | null>) => {
-    take();
-    if (bench.getState()[left].length === 0) requestAnimationFrame(() => other.current?.focus());
+  /** A button that is used up cannot hold the focus: it goes to the other one. */
+  const press = (step: () => void, here: typeof undo, there: typeof undo) => {
+    flushSync(step);
+    if (here.current?.disabled) there.current?.focus();
   };
   return (
-    <div className="steps">
-      <button type="button" ref={back} disabled={last === undefined} onClick={() => step(bench.undo, 'past', forth)}>
-        {words.bar.undo(last)}
+    <div className="steps" data-short={isShort}>
+      <button ref={undo} type="button" disabled={last === undefined} onClick={() => press(bench.undo, undo, redo)}>
+        <Named by={words.bar.undo(last)} isShort={isShort} />
       </button>
-      <button type="button" ref={forth} disabled={next === undefined} onClick={() => step(bench.redo, 'future', back)}>
-        {words.bar.redo(next)}
+      <button ref={redo} type="button" disabled={next === undefined} onClick={() => press(bench.redo, redo, undo)}>
+        <Named by={words.bar.redo(next)} isShort={isShort} />
       </button>
-      {kept && (
-        <button type="button" className="back" onClick={bench.back}>
-          {words.bar.back(kept.name)}
-        </button>
-      )}
     </div>
   );
 };

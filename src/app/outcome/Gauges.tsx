@@ -1,7 +1,7 @@
 import { shortName } from '../../../geometry/names.ts';
 import type { Built } from '../store.ts';
 import { words } from '../words.ts';
-import { gaugeText, missText } from './gauge-text.ts';
+import { gaugeName, missText } from './gauge-text.ts';
 
 const says = words.outcome;
 
@@ -10,7 +10,7 @@ export const Gauges = ({ built: { job, design } }: { built: Built }) => {
   const { show } = job;
   const unit = show.length === 'mm' ? 'mm' : 'in';
   return (
-    <details>
+    <details className="gauges">
       <summary>{says.gauges}</summary>
       <section
         className="scroll"
@@ -35,7 +35,7 @@ export const Gauges = ({ built: { job, design } }: { built: Built }) => {
           <tbody>
             {design.gauges.map((gauge) => (
               <tr key={gauge.radius} data-nearest={gauge === design.nearestGauge}>
-                <th scope="row">{gaugeText(gauge.radius, show)}</th>
+                <th scope="row">{gaugeName(gauge.radius, show)}</th>
                 <td>{missText(gauge.worst, show, { bare: true })}</td>
                 {gauge.misses.map((value, k) => (
                   <td key={design.strings[k]?.id}>{missText(value, show, { bare: true, signed: true })}</td>

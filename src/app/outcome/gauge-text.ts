@@ -16,12 +16,28 @@ export const missText = (
   return options.signed && value > 0 && /[1-9]/.test(text) ? `+${text}` : text;
 };
 
-/** A gauge as it is marked: in inches where it is of quarters of an inch, else in mm; and in the reader's unit where that is another. */
-export const gaugeText = (radius: number | 'flat', show: ShowUnits): string => {
-  if (radius === 'flat') return radius;
+/** The unit in which a gauge is marked: inches where it is of quarters of an inch, else mm. */
+const markedIn = (radius: number): 'mm' | 'in' => {
   const quarters = (radius / MM_PER_INCH) * 4;
-  const marked = Math.abs(quarters - Math.round(quarters)) < 1e-9 ? 'in' : 'mm';
-  const as = (unit: ShowUnits['radius']) => formatQuantity(radius, 'radius', { ...show, radius: unit }, { unit: true });
-  const wanted = show.radius === 'mm' ? 'mm' : 'in';
-  return marked === wanted ? as(marked) : `${as(marked)} (${as(wanted)})`;
+  return Math.abs(quarters - Math.round(quarters)) < 1e-9 ? 'in' : 'mm';
 };
+
+/** The unit in which the reader takes radii. */
+export const ownUnit = (show: ShowUnits): 'mm' | 'in' => (show.radius === 'mm' ? 'mm' : 'in');
+
+const inUnit = (radius: number, show: ShowUnits, unit: 'mm' | 'in') =>
+  formatQuantity(radius, 'radius', { ...show, radius: unit }, { unit: true });
+
+/** A gauge by the name that is marked on it. */
+export const gaugeName = (radius: number | 'flat', show: ShowUnits): string =>
+  radius === 'flat' ? radius : inUnit(radius, show, markedIn(radius));
+
+/** Whether a gauge is one of those in the reader's unit; a straightedge is in any. */
+export const isOwn = (radius: number | 'flat', show: ShowUnits): boolean =>
+  radius === 'flat' || markedIn(radius) === ownUnit(show);
+
+/** A gauge by its name, and in the reader's unit where that is another. */
+export const gaugeText = (radius: number | 'flat', show: ShowUnits): string =>
+  radius === 'flat' || isOwn(radius, show)
+    ? gaugeName(radius, show)
+    : `${gaugeName(radius, show)} (${inUnit(radius, show, ownUnit(show))})`;

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { fieldId } from '../numbers/use-field.ts';
 import { fieldTitle } from '../strings.ts';
 import { useBenchState } from '../use-bench.ts';
@@ -11,35 +10,45 @@ const goTo = (path: string) => {
   input?.focus({ preventScroll: true });
 };
 
-/** What keeps the numbers from being built, each with the way to its field. */
+/** What keeps the numbers from being built, each with the way to its field: in one line that opens, where the room is the fields’. */
 export const Problems = () => {
   const job = useBenchState((state) => state.job);
   const solved = useBenchState((state) => state.solved);
+  const isDrawn = useBenchState((state) => state.built !== undefined);
   const isRoomy = useMedia(roomy);
-  const [isOpen, setIsOpen] = useState(false);
   const problems = solved.ok ? [] : solved.problems;
+  const head = (
+    <>
+      <h2>{words.sheet.problems(problems.length)}</h2>
+      {isDrawn && <span className="stale">{words.sheet.stale}</span>}
+    </>
+  );
+  const list = (
+    <ul>
+      {problems.map(({ path, says }) => (
+        <li key={`${path} ${says}`}>
+          <span>{says}</span>
+          <button type="button" onClick={() => goTo(path)}>
+            {words.sheet.show(fieldTitle(job, path))}
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
   return (
     <div role="alert">
-      {problems.length > 0 && (
-        <div className="problems">
-          <h2>{words.sheet.problems(problems.length)}</h2>
-          <ul hidden={!isRoomy && !isOpen}>
-            {problems.map(({ path, says }) => (
-              <li key={`${path} ${says}`}>
-                <span>{says}</span>
-                <button type="button" onClick={() => goTo(path)}>
-                  {words.sheet.show(fieldTitle(job, path))}
-                </button>
-              </li>
-            ))}
-          </ul>
-          {!isRoomy && (
-            <button type="button" className="unfold" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
-              {isOpen ? words.sheet.less : words.sheet.more}
-            </button>
-          )}
-        </div>
-      )}
+      {problems.length > 0 &&
+        (isRoomy ? (
+          <div className="problems">
+            <div className="head">{head}</div>
+            {list}
+          </div>
+        ) : (
+          <details className="problems">
+            <summary>{head}</summary>
+            {list}
+          </details>
+        ))}
     </div>
   );
 };

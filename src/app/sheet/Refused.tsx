@@ -1,10 +1,15 @@
 import { refusedFields } from '../store.ts';
 import { useBenchState } from '../use-bench.ts';
-import { words } from '../words.ts';
 
-/** Which fields hold a text that cannot be used: what is drawn, and saved, is of the values before it. */
+/** Which fields hold a text that cannot be used, and what is drawn and saved instead. */
 export const Refused = () => {
   const fields = useBenchState((state) => refusedFields(state).join('\n'));
   if (fields === '') return null;
-  return <p className="stale">{words.sheet.refused(fields.split('\n'))}</p>;
+  return (
+    <div className="stale">
+      {fields.split('\n').map((field) => (
+        <p key={field}>{field}</p>
+      ))}
+    </div>
+  );
 };

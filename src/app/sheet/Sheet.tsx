@@ -1,12 +1,13 @@
-import { useMemo, useRef, useState } from 'react';
+import { type CSSProperties, useMemo, useRef, useState } from 'react';
 import { useBenchState } from '../use-bench.ts';
-import { roomy, useMedia, wide } from '../use-media.ts';
+import { roomy, three, useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
 import { type HeightStep, Heights } from './Heights.tsx';
 import { Problems } from './Problems.tsx';
 import { Refused } from './Refused.tsx';
 import { ThreeViews } from './ThreeViews.tsx';
 import { useRoom } from './use-room.ts';
+import { useSeenHeight } from './use-seen.ts';
 import { ViewStrip } from './ViewStrip.tsx';
 
 /** Text height in a drawing, px: at arm's length, and where there is less room. */
@@ -18,27 +19,32 @@ export const Sheet = () => {
   const paper = useRef<HTMLDivElement>(null);
   const { width, height } = useRoom(paper);
   const isRoomy = useMedia(roomy);
-  const isWide = useMedia(wide);
+  const hasThree = useMedia(three);
   const built = useBenchState((state) => state.built);
   const stale = useBenchState((state) => !state.solved.ok);
   const focus = useBenchState((state) => state.focus);
   const [heights, setHeights] = useState<HeightStep>(3);
+  const [least, setLeast] = useState(0);
+  const seen = useSeenHeight();
   const room = useMemo(
-    () => ({ width, height: isRoomy ? height : Math.max(380, Math.round(window.innerHeight * 0.56)) }),
-    [width, height, isRoomy],
+    () => ({ width, height: isRoomy ? height : Math.max(Math.round(seen * 0.56), Math.min(seen - 150, 260)) }),
+    [width, height, isRoomy, seen],
   );
   const shown = built && { built, heights, focus, text: isRoomy ? large : small };
   return (
     <section className="sheet" aria-label={words.sheet.label} data-stale={stale}>
       <Problems />
-      <Refused />
-      {stale && built && <p className="stale">{words.sheet.stale}</p>}
-      <div className="paper" ref={paper}>
+      {built && (
+        <div className="line">
+          <p>{words.sheet.lengths(built.job.show.length)}</p>
+          <Refused />
+        </div>
+      )}
+      <div className="paper" ref={paper} style={{ '--least': `${least}px` } as CSSProperties}>
         {built === undefined && <p className="none">{words.sheet.none}</p>}
-        {shown && isWide && <ThreeViews {...shown} room={room} />}
-        {shown && !isWide && <ViewStrip {...shown} width={width} onHeights={setHeights} />}
-        {built && <p className="lengths">{words.sheet.lengths(built.job.show.length)}</p>}
-        {built && isWide && <Heights value={heights} onChange={setHeights} />}
+        {shown && hasThree && <ThreeViews {...shown} room={room} onLeast={setLeast} />}
+        {shown && !hasThree && <ViewStrip {...shown} room={room} onHeights={setHeights} />}
+        {built && hasThree && <Heights value={heights} onChange={setHeights} />}
       </div>
     </section>
   );

@@ -2,9 +2,9 @@ import { useEffect, useEffectEvent, useMemo, useRef, useState } from 'react';
 import { sayWith } from '../../../geometry/layout.ts';
 import { views } from '../../../geometry/views/index.ts';
 import { stretched } from '../../../geometry/views/stretch.ts';
-import { calm, useMedia } from '../use-media.ts';
+import { Steps } from '../numbers/Steps.tsx';
 import { words } from '../words.ts';
-import { fitRoom } from './fit.ts';
+import { fitRoom, type Room } from './fit.ts';
 import { type HeightStep, HeightsSelect } from './Heights.tsx';
 import { Picture } from './Picture.tsx';
 import { sayViews } from './says.ts';
@@ -14,52 +14,70 @@ type ViewName = keyof typeof views;
 const names = Object.keys(views) as ViewName[];
 
 interface StripShown extends Shown {
-  readonly width: number;
+  readonly room: Room;
   readonly onHeights: (step: HeightStep) => void;
 }
 
 /** One view at a time, swiped or chosen by its name. */
-export const ViewStrip = ({ built, width, text, heights, focus, onHeights }: StripShown) => {
+export const ViewStrip = ({ built, room, text, heights, focus, onHeights }: StripShown) => {
   const strip = useRef<HTMLDivElement>(null);
   const [at, setAt] = useState(0);
-  const still = useMedia(calm);
   const { job, design } = built;
   const fitted = useMemo(() => {
     const say = sayWith(job.show);
     return names.map((name) => {
       const view = views[name](job, design);
       const { marks } = name === 'above' ? view : stretched(view, heights);
-      return fitRoom({ marks: () => marks, say, room: { width }, text });
+      return fitRoom({ marks: () => marks, say, room, text });
     });
-  }, [job, design, width, text, heights]);
+  }, [job, design, room, text, heights]);
   const says = useMemo(() => sayViews({ job, design }), [job, design]);
 
   const show = (index: number) => {
     const box = strip.current;
-    box?.scrollTo({ left: index * box.clientWidth, behavior: still ? 'auto' : 'smooth' });
+    // The style says whether it glides there.
+    if (box) box.scrollLeft = index * box.clientWidth;
     setAt(index);
   };
 
-  // A number in focus is shown where it stands; one that stands nowhere, such as the action, where it moves the gap at each string.
-  const inSight = useEffectEvent((path: string) => {
-    const shows = fitted.map(({ primitives }) => primitives.some(({ jobPath }) => jobPath === path));
-    const moves = /^(guitar|action|strings)\./.test(path) ? names.indexOf('tail') : at;
-    if (!shows[at]) show(shows.includes(true) ? shows.indexOf(true) : moves);
+  /**
+   * A field in focus brings the view that shows it, and what it lights there; the view that is shown has the first say. What stands nowhere, such as the
+   * action, is seen where it moves the gaps.
+   */
+  const showLit = useEffectEvent(() => {
+    const has = (index: number) => fitted[index]?.primitives.some(({ jobPath }) => jobPath === focus) ?? false;
+    if (focus === undefined) return;
+    const moves = /^(guitar|action|strings)\./.test(focus) ? names.indexOf('tail') : at;
+    const index = [at, ...names.keys()].find(has) ?? moves;
+    if (index !== at) show(index);
+    const box = strip.current?.parentElement;
+    const lit = strip.current?.querySelector(
+      `[data-view="${names[index]}"] text.lit, [data-view="${names[index]}"] .lit`,
+    );
+    if (!box || !lit) return;
+    const mark = lit.getBoundingClientRect();
+    const seen = box.getBoundingClientRect();
+    const head = strip.current?.offsetTop ?? 0;
+    if (mark.top < seen.top + head || mark.bottom > seen.bottom) {
+      box.scrollTop += (mark.top + mark.bottom) / 2 - (seen.top + head + seen.bottom) / 2;
+    }
   });
-  useEffect(() => {
-    if (focus !== undefined) inSight(focus);
-  }, [focus]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only when another field takes the focus
+  useEffect(showLit, [focus]);
 
   return (
     <>
-      <nav className="view-names" aria-label={words.sheet.views}>
-        {names.map((name, index) => (
-          <button key={name} type="button" aria-pressed={index === at} onClick={() => show(index)}>
-            {words.sheet[name]}
-          </button>
-        ))}
+      <div className="strip-head">
+        <nav className="view-names" aria-label={words.sheet.views}>
+          {names.map((name, index) => (
+            <button key={name} type="button" aria-pressed={index === at} onClick={() => show(index)}>
+              {words.sheet[name]}
+            </button>
+          ))}
+        </nav>
+        <Steps isShort />
         <HeightsSelect value={heights} onChange={onHeights} />
-      </nav>
+      </div>
       <section
         className="view-strip"
         ref={strip}

@@ -48,6 +48,10 @@ interface Trial {
   readonly top: number;
 }
 
+/** The least height of a room, px, in which a drawing is neither scrolled nor crowded. */
+export const leastHeight = (options: Omit<Fit, 'room'>): number =>
+  Math.ceil(tryScale({ ...options, room: { width: 0 } }, crowded).height + 2 * pad);
+
 const tryScale = ({ marks, say, text }: Fit, scale: number): Trial => {
   const em = text / scale;
   const primitives = layOut(marks(em), { em, say });
@@ -85,7 +89,10 @@ export const fitRoom = (options: Fit): Fitted => {
     }
   }
 
-  if (room.height !== undefined && trial.scale < crowded) return fitRoom({ ...options, room: { width: room.width } });
+  if (room.height !== undefined && trial.scale < crowded) {
+    const { scale } = fitRoom({ ...options, room: { width: room.width }, seed: undefined });
+    trial = tryScale(options, Math.min(scale, crowded));
+  }
   const { scale, primitives } = trial;
   const width = Math.max(room.width, trial.width + 2 * pad);
   const height = trial.height + 2 * pad;
