@@ -30,7 +30,7 @@ export const words = {
     units: 'Units',
     otherUnits: 'Other units',
     starters: 'Starters',
-    chooseStarter: 'choose one…',
+    chooseStarter: 'choose…',
     starter: (title: string, about: string) => `${title}: ${about}`,
     openStarter: 'Open',
     newJob: 'New job',
