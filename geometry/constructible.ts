@@ -3,6 +3,7 @@ import { footprintOutline } from './bridge/outline.ts';
 import { hollowRadius } from './bridge/profile.ts';
 import { slotOutline } from './bridge/slot.ts';
 import { deckHeight } from './bridge/surface.ts';
+import { checkIds, rangeOf } from './checks/ranges.ts';
 import type { Design } from './design.ts';
 import { boardRadius } from './instrument/board.ts';
 import { placesAcross, smallestGap } from './instrument/spacing.ts';
@@ -10,11 +11,13 @@ import type { Job } from './job.ts';
 import type { Problem } from './problem.ts';
 import { crownEdgeOf } from './saddle/face.ts';
 import { type Say, sayFor } from './say.ts';
+import type { Settled } from './settle.ts';
 import { circle } from './shape/arc.ts';
 import { pathIntersections } from './shape/intersect.ts';
 import { contains } from './shape/measure.ts';
 import { start } from './shape/path.ts';
 import type { Path } from './shape/types.ts';
+import { formatQuantity } from './units.ts';
 
 type Found = Problem | undefined | false;
 
@@ -48,8 +51,28 @@ const touching = ({ mm }: Say, path: string, where: string, spread: number, job:
   );
 };
 
+/** A range of the job's own has to run upwards. */
+const limitProblems = (job: Job): readonly Problem[] =>
+  checkIds.flatMap((id) => {
+    const { range, kind, title } = rangeOf(job, id);
+    const bounds = (['doubtfulFrom', 'from', 'to', 'doubtfulTo'] as const).filter((key) => range[key] !== undefined);
+    const say = (value: number | undefined) => formatQuantity(value ?? 0, kind, job.show, { unit: true });
+    return bounds.slice(1).flatMap((upper, k): readonly Problem[] => {
+      const lower = bounds[k] as keyof typeof range;
+      return (range[lower] ?? 0) <= (range[upper] ?? 0)
+        ? []
+        : [
+            {
+              path: `limits.${id}.${typeof job.limits[id]?.[lower] === 'number' ? lower : upper}`,
+              value: range[lower],
+              says: `The range for “${title}” runs backwards: ${say(range[lower])} stands before ${say(range[upper])}. Make the limits run upwards, or go back to the usual ones.`,
+            },
+          ];
+    });
+  });
+
 /** What a readable job must satisfy before its numbers can be worked out; empty when it does. */
-export const unsolvable = (job: Job): readonly Problem[] => {
+export const unsolvable = (job: Settled): readonly Problem[] => {
   const { guitar, strings, bridge, slot } = job;
   const say = sayFor(job);
   const { mm, radius } = say;
@@ -119,6 +142,7 @@ export const unsolvable = (job: Job): readonly Problem[] => {
         says: `The slot is ${mm(slot.length)} long and would run out of the deck, ${mm(bridge.deckWidth)} wide, into the wings. Make the slot at most ${mm(bridge.deckWidth)} long, or the deck at least ${mm(slot.length)} wide.`,
       },
     ),
+    ...limitProblems(job),
     ...pitches,
     ...footprints[bridge.footprint].problems(bridge, mm),
   ];
@@ -175,8 +199,26 @@ const outOfTheArch = ({ mm, radius }: Say, { bridge, slot }: Job, needed: number
       };
 };
 
+const wireProblem = ({ mm }: Say, { saddle, slot }: Job): Found => {
+  if (saddle.wireHole === 'none') return undefined;
+  if (saddle.wireHole > slot.width)
+    return {
+      path: 'saddle.wireHole',
+      value: saddle.wireHole,
+      says: `A wire hole of ${mm(saddle.wireHole)} does not fit the slot’s floor, ${mm(slot.width)} wide. Make it at most ${mm(slot.width)}.`,
+    };
+  const most = (slot.length - saddle.wireHole) / 2;
+  return (
+    Math.abs(saddle.wireAcross) > most && {
+      path: 'saddle.wireAcross',
+      value: saddle.wireAcross,
+      says: `A wire hole ${mm(Math.abs(saddle.wireAcross))} from the centre line lies beyond the slot’s end. Put it within ${mm(most)} of the middle.`,
+    }
+  );
+};
+
 /** What the worked-out numbers must satisfy before anything can be drawn; empty when they do. */
-export const unbuildable = (job: Job, design: Design): readonly Problem[] => {
+export const unbuildable = (job: Settled, design: Design): readonly Problem[] => {
   const { bridge, slot, pins } = job;
   const say = sayFor(job);
   const { mm } = say;
@@ -215,13 +257,19 @@ export const unbuildable = (job: Job, design: Design): readonly Problem[] => {
       says: `A slot ${mm(slot.depth)} deep cuts through the bridge, ${mm(bridge.thickness)} thick. Make it shallower than ${mm(bridge.thickness)}.`,
     },
     slotEnd <= 0 && outOfTheArch(say, job, slot.depth - slotEnd),
+    job.saddle.under >= slot.depth && {
+      path: 'saddle.under',
+      value: job.saddle.under,
+      says: `What lies under the saddle, ${mm(job.saddle.under)}, fills the slot, ${mm(slot.depth)} deep. Make it less than ${mm(slot.depth)}, or the slot deeper.`,
+    },
+    wireProblem(say, job),
     low && {
       path: 'bridge.thickness',
       value: bridge.thickness,
       says: `The string ${low.name} would lie ${mm(low.deck - low.heightAboveFretPlane)} inside the bridge: no saddle stands above it. Make the bridge thinner than ${mm(bridge.thickness - (low.deck - low.heightAboveFretPlane))}, or the action higher.`,
     },
     wingProblem(say, job, design),
-    crownEdgeOf(job, design, 'along') === undefined && {
+    crownEdgeOf(design, 'along') === undefined && {
       path: 'slot.length',
       value: slot.length,
       says: `The crown’s radius, ${say.radius(design.crown.radius)}, does not reach the ends of a saddle ${mm(slot.length)} long. Shorten the slot, or check the board radius.`,

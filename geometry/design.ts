@@ -2,13 +2,21 @@ import type { ProfileHeights } from './bridge/profile.ts';
 import type { SaddleLine } from './bridge/slot.ts';
 import type { StringLine } from './saddle/heights.ts';
 import type { CrownFit } from './saddle/radius.ts';
+import type { Readings } from './settle.ts';
 import type { Point } from './shape/types.ts';
 
 /** All that is known of one string; mm, degrees, N, kg/m. */
 export interface SolvedString extends StringLine {
   readonly id: string;
   readonly name: string;
+  /** How far its break point lies beyond the nominal scale, on the crown that is made. */
   readonly setback: number;
+  /** The setback it asks for: as typed, computed, or from what was heard. */
+  readonly neededSetback: number;
+  /** How far its needed break point lies off what the crown can carry, along the string; + behind it, 0 where it is reached. */
+  readonly missed: number;
+  /** From the saddle's front face back to its break point, square to the face. */
+  readonly fromFront: number;
   readonly gauge: number;
   /** Where it meets its pin hole's middle, from above. */
   readonly pin: Point;
@@ -16,7 +24,7 @@ export interface SolvedString extends StringLine {
   readonly deck: number;
   /** Saddle standing above the deck: `z_s − z_b(y)`. */
   readonly exposure: number;
-  /** From the slot's floor to its underside: the saddle's whole height. */
+  /** From the saddle's bottom to its underside: the saddle's whole height. */
   readonly saddleHeight: number;
   /** How far its break point lies behind the middle of the slot; before it if negative. */
   readonly behindMiddle: number;
@@ -35,8 +43,13 @@ export interface SolvedString extends StringLine {
 
 /** Every number that follows from a job; mm, degrees, N. Heights are above the fret plane, at pitch. */
 export interface Design {
+  /** Where the settled measurements come from. */
+  readonly readings: Readings;
   readonly strings: readonly SolvedString[];
+  /** The slot's centre line. */
   readonly saddleLine: SaddleLine;
+  /** The line from which the bridge's front edge and its pins are measured: the slot's, or the old slot's where the bridge stays. */
+  readonly datum: SaddleLine;
   /** Distances from the nut on the centre line. */
   readonly fret12: number;
   readonly bridgeFront: number;
@@ -46,11 +59,21 @@ export interface Design {
   readonly slotFloor: number;
   /** Wood left under the slot: least, along its length. */
   readonly woodUnderSlot: number;
+  readonly saddle: {
+    readonly thickness: number;
+    readonly length: number;
+    /** Height of its bottom: the slot's floor, or the top of what lies under it. */
+    readonly bottom: number;
+    /** The least thickness whose crown carries every needed break point. */
+    readonly thicknessNeeded: number;
+  };
   readonly profile: ProfileHeights;
   /** Straightedge clearance at the centre, strings off: h less the thickness; + is light. */
   readonly straightedgeClearance: number;
   /** The best circle through the strings' heights, and every gauge laid over them. */
   readonly crown: CrownFit;
+  /** The crown that is cut; undefined where it follows each string's own height. */
+  readonly cut: CrownFit | undefined;
   readonly gauges: readonly CrownFit[];
   readonly nearestGauge: CrownFit;
   readonly totalTension: number;

@@ -15,9 +15,15 @@ export interface FieldGroup {
 
 type Schema = z.core.$ZodType;
 
-/** The schemas of an object's keys; undefined for anything but an object. */
-export function shapeOf(schema: Schema | undefined): Readonly<Record<string, Schema>> | undefined {
+/** What may be left out, as if it were there. */
+function present(schema: Schema | undefined): Schema | undefined {
   const def = (schema as z.core.$ZodTypes | undefined)?._zod.def;
+  return def?.type === 'optional' ? (def as z.core.$ZodOptionalDef).innerType : schema;
+}
+
+/** The schemas of an object's keys, whether they may be left out or not; undefined for anything but an object. */
+export function shapeOf(schema: Schema | undefined): Readonly<Record<string, Schema>> | undefined {
+  const def = (present(schema) as z.core.$ZodTypes | undefined)?._zod.def;
   return def?.type === 'object' ? (def as z.core.$ZodObjectDef).shape : undefined;
 }
 
@@ -32,13 +38,13 @@ export function schemaAt(path: string): Schema | undefined {
   let at: Schema | undefined = jobSchema;
   for (const key of path.split('.')) {
     const shape = shapeOf(at);
-    at = shape === undefined ? itemOf(at) : Object.hasOwn(shape, key) ? shape[key] : undefined;
+    at = shape === undefined ? itemOf(at) : Object.hasOwn(shape, key) ? present(shape[key]) : undefined;
   }
   return at;
 }
 
 function* walk(schema: Schema, path: string): Generator<FieldInfo> {
-  const said = words.get(schema);
+  const said = words.get(present(schema) ?? schema);
   if (said !== undefined) yield { path, ...said };
   const join = (key: string) => (path === '' ? key : `${path}.${key}`);
   for (const [key, part] of Object.entries(shapeOf(schema) ?? {})) yield* walk(part, join(key));
@@ -137,8 +143,12 @@ function withValue(at: unknown, keys: readonly string[], value: unknown, path: s
       throw new RangeError(`${path}: the list has no item with the key ${key}.`);
     return at.map((item) => (hasId(item, key) ? withValue(item, rest, value, path) : item));
   }
+  // A group that may be left out begins to be there with its first value; `undefined` takes a value out.
+  if (at === undefined && schemaAt(path) !== undefined) return { [key]: withValue(undefined, rest, value, path) };
   if (!isBag(at) || key === '__proto__') throw new RangeError(`${path} is no place in a job.`);
-  return { ...at, [key]: withValue(Object.hasOwn(at, key) ? at[key] : undefined, rest, value, path) };
+  const { [key]: old, ...others } = at;
+  const put = withValue(Object.hasOwn(at, key) ? old : undefined, rest, value, path);
+  return put === undefined ? others : { ...at, [key]: put };
 }
 
 /**
@@ -152,8 +162,10 @@ export const setAt = (job: Job, path: string, value: unknown): Job =>
 export function applies(field: FieldInfo, job: Job): boolean {
   const { only, path } = field;
   if (only === undefined) return true;
-  const value = getAt(job, only.path.replace('*', path.split('.')[2] ?? ''));
-  return 'is' in only ? value === only.is : value !== only.isNot;
+  return [only].flat().some((one) => {
+    const value = getAt(job, one.path.replace('*', path.split('.')[2] ?? ''));
+    return 'is' in one ? value === one.is : value !== one.isNot;
+  });
 }
 
 /** The usual range [practice] in the units shown, such as `8.0 to 12.0 mm`; undefined where no range is usual. */

@@ -1,7 +1,8 @@
 import * as z from 'zod/mini';
 import { fieldAt, itemOf, schemaAt, shapeOf } from './fields.ts';
-import { type Job, type JobString, jobFormat, jobSchema, jobVersion, keyPattern, words } from './job.ts';
+import { type Job, type JobString, jobFormat, jobSchema, jobVersion, keyPattern, notTaken, words } from './job.ts';
 import { groupRefusal, refusal } from './job-words.ts';
+import { migrate } from './migrations/index.ts';
 import { quote } from './names.ts';
 import type { Problem } from './problem.ts';
 import { MM_PER_INCH } from './units.ts';
@@ -103,19 +104,24 @@ function problemAt(whole: unknown, issuePath: readonly PropertyKey[]): Problem {
   return { path, value: cut(value), says };
 }
 
-function repeatedKeys(job: Job): Problem[] {
-  const ids = job.strings.list.map(({ id }) => id);
-  return ids.flatMap((id, index) =>
-    ids.indexOf(id) === index
-      ? []
-      : [
-          {
-            path: `strings.list.${index}.id`,
-            value: id,
-            says: `strings.list.${index}.id is ${quote(id)}, as that of an earlier string; each string needs a key of its own.`,
-          },
-        ],
-  );
+/** Keys that stand twice in one list. */
+function repeatedKeys(schema: Schema, value: unknown, path: readonly string[]): Problem[] {
+  const item = itemOf(schema);
+  if (item !== undefined && Array.isArray(value)) {
+    const ids = value.map((one) => (isBag(one) ? one.id : undefined));
+    return value.flatMap((one, index) => {
+      const at = [...path, String(index), 'id'].join('.');
+      const says = `${at} is ${quote(String(ids[index]))}, as that of an earlier item of the list; each needs a key of its own.`;
+      const isRepeated = ids.indexOf(ids[index]) < index;
+      return [
+        ...(isRepeated ? [{ path: at, value: ids[index], says }] : []),
+        ...repeatedKeys(item, one, [...path, itemKey(value, index)]),
+      ];
+    });
+  }
+  const shape = shapeOf(schema);
+  if (shape === undefined || !isBag(value)) return [];
+  return Object.entries(shape).flatMap(([key, part]) => repeatedKeys(part, value[key], [...path, key]));
 }
 
 /** The paths of keys that the schema does not know. */
@@ -158,24 +164,24 @@ export function validateJob(value: unknown): ReadJob {
       says: `The job was written by a newer Sagitta, in version ${version} of its format; this one reads version ${jobVersion}. Open it with a newer Sagitta.`,
     });
   }
-  // Version 1 is the first; from the second on, an older job takes one small step per version before it is checked.
-  if (version !== jobVersion) {
+  const now = migrate(value, jobVersion);
+  if (now === undefined) {
     return refuse({
       path: 'version',
       value: version,
-      says: `The job’s version is ${typeof version === 'number' ? version : 'not given as a number'}; Sagitta reads version ${jobVersion}.`,
+      says: `The job’s version is ${typeof version === 'number' ? version : 'not given as a number'}; Sagitta reads versions 1 to ${jobVersion}.`,
     });
   }
 
-  const read = z.safeParse(jobSchema, value);
+  const read = z.safeParse(jobSchema, now);
   if (!read.success) {
-    const problems = new Map(read.error.issues.map((issue) => [issue.path.join('.'), problemAt(value, issue.path)]));
+    const problems = new Map(read.error.issues.map((issue) => [issue.path.join('.'), problemAt(now, issue.path)]));
     return refuse(...problems.values());
   }
   const job = read.data as Job;
-  const repeated = repeatedKeys(job);
+  const repeated = repeatedKeys(jobSchema, job, []);
   if (repeated.length > 0) return refuse(...repeated);
-  return { ok: true, job, unknown: unknownKeys(jobSchema, value, []) };
+  return { ok: true, job, unknown: unknownKeys(jobSchema, now, []) };
 }
 
 /** Reads a job file's text. What it is not is said first; then every problem in it. Never throws. */
@@ -247,11 +253,13 @@ const newString = ([id, pitch, gauge, core, setback]: (typeof steelSet)[number])
   material: 'steel',
   wrap: 'phosphor bronze',
   setback,
+  cents: notTaken,
 });
 
 /** What a schema's fields are preset to, all the way down; fields without a preset are left out. */
 function presets(schema: Schema): unknown {
   const shape = shapeOf(schema);
+  if (itemOf(schema) !== undefined) return [];
   if (shape === undefined) return words.get(schema)?.preset;
   const entries = Object.entries(shape).map(([key, part]) => [key, presets(part)] as const);
   return Object.fromEntries(entries.filter(([, value]) => value !== undefined));

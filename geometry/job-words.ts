@@ -11,11 +11,15 @@ const units: Readonly<Record<QuantityKind, string>> = {
   frequency: ' Hz',
   count: '',
   slope: ' %',
+  cents: ' cents',
+  share: ' %',
+  moment: ' N·mm',
+  stress: ' MPa',
 };
 
 /** Every digit that matters and no more, with a real minus sign, in mm, degrees, N, Hz, or mm over 100 mm. */
 function plain(value: number, kind: QuantityKind): string {
-  const shown = kind === 'slope' ? value * 100 : value;
+  const shown = kind === 'slope' || kind === 'share' ? value * 100 : value;
   return String(Number(shown.toPrecision(12))).replace('-', '\u2212');
 }
 
@@ -60,8 +64,10 @@ export function refusal(subject: string, field: FieldWords, value: unknown): str
 /** The sentence for a refused group or list of fields. */
 export function groupRefusal(subject: string, isList: boolean, value: unknown): string {
   if (isList && Array.isArray(value)) {
-    const count = value.length === 1 ? '1 string' : `${value.length} strings`;
-    return `${subject} has ${count}; it may have from ${stringCount.min} to ${stringCount.max}.`;
+    const count = value.length === 1 ? '1 item' : `${value.length} items`;
+    return subject === 'strings.list'
+      ? `${subject} has ${value.length === 1 ? '1 string' : `${value.length} strings`}; it may have from ${stringCount.min} to ${stringCount.max}.`
+      : `${subject} has ${count}: more than a job may hold. Take the oldest out.`;
   }
   const is = value === undefined ? 'missing' : found(value, 'word');
   return `${subject} is ${is}; it must be ${isList ? 'a list' : 'a group of values in braces'}.`;

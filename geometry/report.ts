@@ -1,11 +1,11 @@
 import type { Design } from './design.ts';
-import type { Job } from './job.ts';
 import type { CrownFit } from './saddle/radius.ts';
+import type { Settled } from './settle.ts';
 
 const fitted = ({ radius, misses, worst }: CrownFit) => ({ radius, misses, worst });
 
 /** Everything that was solved, as plain JSON: unrounded, mm, degrees, N. Strings bass first; heights above the fret plane, at pitch. */
-export const report = (job: Job, design: Design) => ({
+export const report = (job: Settled, design: Design) => ({
   format: 'sagitta-report',
   version: 1,
   units: { length: 'mm', angle: 'degree', force: 'N' },

@@ -1,23 +1,26 @@
 import { pinCentres } from './bridge/pins.ts';
 import { profileHeights } from './bridge/profile.ts';
-import { type SaddleLine, saddleLineAt, saddleLineThrough } from './bridge/slot.ts';
+import { type SaddleLine, saddleLineAt, slotLine } from './bridge/slot.ts';
 import { deckHeight, topHeight, undersideHeight } from './bridge/surface.ts';
 import { unbuildable, unsolvable } from './constructible.ts';
 import type { Design, SolvedString } from './design.ts';
 import { fretAt } from './instrument/frets.ts';
+import { neededSetback } from './instrument/setbacks.ts';
 import { placesAcross } from './instrument/spacing.ts';
 import { tension } from './instrument/tension.ts';
 import type { Job } from './job.ts';
 import type { Problem } from './problem.ts';
-import { layGauges, nearestGauge } from './saddle/gauges.ts';
-import { type StringLine, stringLine } from './saddle/heights.ts';
-import { bestRadius } from './saddle/radius.ts';
+import { breakPoint, saddleThickness, thicknessNeeded } from './saddle/break-points.ts';
+import { isMarkedIn, layGauges, nearestGauge } from './saddle/gauges.ts';
+import { type StringLine, stringLine, wantedAt } from './saddle/heights.ts';
+import { bestRadius, type CrownFit } from './saddle/radius.ts';
+import { type Settled, settle } from './settle.ts';
 import type { Point } from './shape/types.ts';
 
 const DEGREES = 180 / Math.PI;
 
 export type Solved =
-  | { readonly ok: true; readonly design: Design }
+  | { readonly ok: true; readonly job: Settled; readonly design: Design }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
@@ -26,16 +29,26 @@ const sum = (values: readonly number[]) => values.reduce((total, value) => total
 const heightPoints = (strings: readonly StringLine[]): readonly Point[] =>
   strings.map((s) => ({ x: s.acrossAtSaddle, y: s.heightAboveFretPlane }));
 
-const solveString = (
-  job: Job,
-  k: number,
-  line: StringLine,
-  saddleLine: SaddleLine,
-  floor: number,
-  pin: Point,
-): SolvedString => {
+/** What every string of a job shares. */
+interface Shared {
+  readonly nut: readonly number[];
+  readonly saddle: readonly number[];
+  readonly needed: readonly number[];
+  readonly line: SaddleLine;
+  readonly pins: readonly Point[];
+  readonly thickness: number;
+  readonly bottom: number;
+}
+
+const solveString = (job: Settled, k: number, shared: Shared): SolvedString => {
   const string = job.strings.list[k] as Job['strings']['list'][number];
-  const { acrossAtSaddle: y, breakX, slope, heightAboveFretPlane } = line;
+  const { scale } = job.guitar;
+  const y = shared.saddle[k] ?? 0;
+  const neededSetback = shared.needed[k] ?? 0;
+  const point = breakPoint(shared.line, y, scale + neededSetback, shared.thickness);
+  const line = stringLine(job, k, shared.nut[k] ?? 0, y, point.breakX);
+  const { breakX, slope, heightAboveFretPlane } = line;
+  const pin = shared.pins[k] as Point;
   const deck = deckHeight(job, y);
   const leaves =
     job.pins.leaves === 'pins'
@@ -43,19 +56,22 @@ const solveString = (
       : { x: breakX + job.pins.leaves, z: deck };
   const angleIn = Math.atan(slope);
   const angleOut = Math.atan((heightAboveFretPlane - leaves.z) / (leaves.x - breakX));
-  const pull = tension(string, job.guitar.scale);
+  const pull = tension(string, scale);
   const inTheFan = Math.atan((y - line.acrossAtNut) / breakX);
   return {
     ...line,
     id: string.id,
     name: string.name,
-    setback: string.setback,
+    setback: point.missed === 0 ? neededSetback : breakX - scale,
+    neededSetback,
+    missed: point.missed,
+    fromFront: point.fromFront,
     gauge: string.gauge,
     pin,
     deck,
     exposure: heightAboveFretPlane - deck,
-    saddleHeight: heightAboveFretPlane - floor,
-    behindMiddle: breakX - saddleLineAt(saddleLine, y),
+    saddleHeight: heightAboveFretPlane - shared.bottom,
+    behindMiddle: breakX - saddleLineAt(shared.line, y),
     leaves,
     angleIn: angleIn * DEGREES,
     angleOut: angleOut * DEGREES,
@@ -66,11 +82,26 @@ const solveString = (
   };
 };
 
+/** The crown that is cut: undefined where it follows each string's own height. */
+const crownToCut = (job: Job, best: CrownFit, fits: readonly CrownFit[]): CrownFit | undefined => {
+  switch (job.saddle.crown) {
+    case 'best':
+      return best;
+    case 'gauge':
+      return nearestGauge(fits.filter(({ radius }) => isMarkedIn(radius, job.show.radius))) ?? best;
+    case 'heights':
+      return undefined;
+  }
+};
+
 /**
- * Every derived number of a job, or the problems that keep it from being built: a job can be readable and still ask for an arc that
+ * Every derived number of a job, with the job as its readings settle it; or the problems that keep it from being built: a job can be readable and still ask for an arc that
  * cannot span its width, or a slot outside the footprint. Formulas and their sources stand beside each part. Throws nothing for a valid job.
  */
-export const solve = (job: Job): Solved => {
+export const solve = (asked: Job): Solved => {
+  const settled = settle(asked);
+  if (!settled.ok) return settled;
+  const { job, readings } = settled;
   const early = unsolvable(job);
   if (early.length > 0) return { ok: false, problems: early };
 
@@ -78,19 +109,27 @@ export const solve = (job: Job): Solved => {
   const gauges = strings.list.map((string) => string.gauge);
   const nut = placesAcross(guitar.nutSpread, gauges, strings.spacing);
   const saddle = placesAcross(strings.spread, gauges, strings.spacing);
-  const lines = strings.list.map((_, k) => stringLine(job, k, nut[k] ?? 0, saddle[k] ?? 0));
-  const saddleLine = saddleLineThrough(lines[0] as StringLine, lines.at(-1) as StringLine);
-  const pins = pinCentres(job, saddleLine);
+  const needed = strings.list.map((string, k) =>
+    neededSetback(strings, string, guitar.scale, wantedAt(job, k, strings.list.length).action),
+  );
+  const asks = needed.map((setback, k) => ({ x: saddle[k] ?? 0, y: guitar.scale + setback }));
+  const saddleLine = slotLine(slot, asks);
+  const datum = job.work === 'saddle' ? { x: slot.fromNut, slant: slot.slant } : saddleLine;
   const deckCentre = deckHeight(job, 0);
   const slotFloor = deckCentre - slot.depth;
-  const solved = lines.map((line, k) => solveString(job, k, line, saddleLine, slotFloor, pins[k] as Point));
-  const points = heightPoints(lines);
+  const thickness = saddleThickness(job);
+  const bottom = slotFloor + job.saddle.under;
+  const shared = { nut, saddle, needed, line: saddleLine, pins: pinCentres(job, datum), thickness, bottom };
+  const solved = strings.list.map((_, k) => solveString(job, k, shared));
+  const points = heightPoints(solved);
   const crown = bestRadius(points);
   const fits = layGauges(points);
-  const bridgeFront = saddleLine.x - bridge.frontToSaddle;
+  const bridgeFront = datum.x - bridge.frontToSaddle;
   const design: Design = {
+    readings,
     strings: solved,
     saddleLine,
+    datum,
     fret12: fretAt(guitar.scale, 12),
     bridgeFront,
     bridgeRear: bridgeFront + bridge.depth,
@@ -98,14 +137,24 @@ export const solve = (job: Job): Solved => {
     deckCentre,
     slotFloor,
     woodUnderSlot: slotFloor - undersideHeight(job, 0),
+    saddle: {
+      thickness,
+      length: slot.length - job.saddle.play,
+      bottom,
+      thicknessNeeded: thicknessNeeded(
+        saddleLine,
+        asks.map(({ x, y }) => ({ across: x, neededX: y })),
+      ),
+    },
     profile: profileHeights(job),
     straightedgeClearance: guitar.neckPlaneHeight - bridge.thickness,
     crown,
+    cut: crownToCut(job, crown, fits),
     gauges: fits,
     nearestGauge: nearestGauge(fits) ?? crown,
     totalTension: sum(solved.map((s) => s.tension)),
     totalDownforce: sum(solved.map((s) => s.downforce)),
   };
   const late = unbuildable(job, design);
-  return late.length > 0 ? { ok: false, problems: late } : { ok: true, design };
+  return late.length > 0 ? { ok: false, problems: late } : { ok: true, job, design };
 };

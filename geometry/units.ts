@@ -1,7 +1,22 @@
 import { quote } from './names.ts';
 
-/** What a number measures. Stored: mm for length, radius and gauge; degrees; N; Hz; a bare number for count; mm per mm for slope. */
-export type QuantityKind = 'length' | 'radius' | 'gauge' | 'angle' | 'force' | 'frequency' | 'count' | 'slope';
+/**
+ * What a number measures. Stored: mm for length, radius and gauge; degrees; N; Hz; a bare number for count; mm per mm for slope; cents; a share of 1; N·mm for moment; MPa for
+ * stress.
+ */
+export type QuantityKind =
+  | 'length'
+  | 'radius'
+  | 'gauge'
+  | 'angle'
+  | 'force'
+  | 'frequency'
+  | 'count'
+  | 'slope'
+  | 'cents'
+  | 'share'
+  | 'moment'
+  | 'stress';
 
 /** Units for typing and showing lengths, radii and gauges: mm, decimal inch, inch fractions to 1/64. */
 export type LengthUnit = 'mm' | 'in' | 'fraction';
@@ -68,6 +83,18 @@ const kinds: Readonly<Record<QuantityKind, KindWords>> = {
     accepts: 'Type how many mm it rises over 100 mm, for example 1.5.',
     units: { mm: 0.01, 'mm/100 mm': 0.01, 'mm/100mm': 0.01, 'mm per 100 mm': 0.01, '%': 0.01 },
   },
+  cents: {
+    called: 'a number of cents',
+    accepts: 'Type cents, for example 4, or −2.5.',
+    units: { c: 1, ct: 1, cent: 1, cents: 1 },
+  },
+  share: { called: 'a share', accepts: 'Type per cent, for example 50.', units: { '%': 0.01 } },
+  moment: {
+    called: 'a moment',
+    accepts: 'Type newton millimetres, for example 8100.',
+    units: { n·mm: 1, nmm: 1, 'n mm': 1 },
+  },
+  stress: { called: 'a stress', accepts: 'Type megapascals, for example 0.17.', units: { mpa: 1 } },
 };
 
 const isLength = (kind: QuantityKind): kind is keyof ShowUnits =>
@@ -148,7 +175,7 @@ export function parseQuantity(
       ? Object.hasOwn(units, suffix.toLowerCase())
         ? units[suffix.toLowerCase()]
         : undefined
-      : kind === 'slope'
+      : kind === 'slope' || kind === 'share'
         ? 0.01
         : isLength(kind) && (below !== undefined || unit !== 'mm')
           ? MM_PER_INCH
@@ -222,6 +249,13 @@ function usualDecimals(value: number, kind: QuantityKind, unit: LengthUnit): rea
     case 'angle':
     case 'force':
       return [1, 1];
+    case 'cents':
+      return [0, 1];
+    case 'share':
+      return [0, 1];
+    case 'stress':
+      return [3, 3];
+    case 'moment':
     case 'count':
       return [0, 0];
   }
@@ -233,6 +267,10 @@ const suffixes: Readonly<Record<Exclude<QuantityKind, keyof ShowUnits>, string>>
   frequency: ' Hz',
   count: '',
   slope: ' %',
+  cents: ' cents',
+  share: ' %',
+  moment: ' N·mm',
+  stress: ' MPa',
 };
 
 /**
@@ -254,7 +292,7 @@ export function formatQuantity(
   const suffix = options.unit !== true ? '' : isLength(kind) ? (unit === 'mm' ? ' mm' : ' in') : suffixes[kind];
   if (unit === 'fraction' && options.digits === undefined && is64th(value)) return fraction(value) + suffix;
   const decimal = unit === 'fraction' ? 'in' : unit;
-  const shown = kind === 'slope' ? value * 100 : decimal === 'in' ? value / MM_PER_INCH : value;
+  const shown = kind === 'slope' || kind === 'share' ? value * 100 : decimal === 'in' ? value / MM_PER_INCH : value;
   const [least, greatest] =
     options.digits === undefined ? usualDecimals(shown, kind, decimal) : [options.digits, options.digits];
   return decimals(shown, least, greatest) + suffix;

@@ -1,4 +1,4 @@
-import type { Job } from '../job.ts';
+import type { Settled } from '../settle.ts';
 import { pen } from '../shape/path.ts';
 import type { Path } from '../shape/types.ts';
 import { deckHeight, undersideHeight } from './surface.ts';
@@ -11,7 +11,7 @@ export interface ProfileHeights {
   readonly tipUnderside: number;
 }
 
-export const profileHeights = (job: Job): ProfileHeights => {
+export const profileHeights = (job: Settled): ProfileHeights => {
   const tipUnderside = undersideHeight(job, job.bridge.length / 2);
   return {
     shoulderBass: deckHeight(job, -job.bridge.deckWidth / 2),
@@ -29,7 +29,7 @@ export const hollowRadius = (width: number, fall: number): number => (width ** 2
  * underside on the top's dome. With a tilt the deck stays an arc of the top radius, through its two shoulders: it leaves the sheared
  * surface of `deckHeight` by a micrometre or two.
  */
-export const endProfile = (job: Job): Path => {
+export const endProfile = (job: Settled): Path => {
   const { length, deckWidth, topRadius, wing } = job.bridge;
   const { shoulderBass, shoulderTreble, tipTop, tipUnderside } = profileHeights(job);
   const tip = length / 2;

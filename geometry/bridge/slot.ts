@@ -1,6 +1,6 @@
 import type { Job } from '../job.ts';
 import { pen } from '../shape/path.ts';
-import type { Path } from '../shape/types.ts';
+import type { Path, Point } from '../shape/types.ts';
 
 /** The slot's centre line seen from above: where it crosses the guitar's centre line, and how it slants, + treble nearer the tail. */
 export interface SaddleLine {
@@ -23,10 +23,45 @@ export const saddleLineThrough = (
 };
 
 /**
+ * The line whose largest miss over these points (x across, y the distance from the nut) is least, mm: Chebyshev's. Of every three points in a row the line that misses them by turns by the same amount
+ * is looked at; the three with the largest such miss decide [de la Vallée Poussin]. Throws nothing for two or more points that differ across.
+ */
+export const leastMissLine = (points: readonly Point[]): SaddleLine => {
+  const sorted = [...points].sort((a, b) => a.x - b.x);
+  const [first, last] = [sorted[0] as Point, sorted.at(-1) as Point];
+  const chord = (a: Point, b: Point): SaddleLine => {
+    const slant = (b.y - a.y) / (b.x - a.x);
+    return { slant, x: a.y - slant * a.x };
+  };
+  let line = chord(first, last);
+  let worst = -1;
+  sorted.forEach((a, i) => {
+    sorted.slice(i + 2).forEach((b, k) => {
+      const through = chord(a, b);
+      sorted.slice(i + 1, i + 2 + k).forEach((between) => {
+        const miss = (between.y - saddleLineAt(through, between.x)) / 2;
+        if (Math.abs(miss) <= worst) return;
+        worst = Math.abs(miss);
+        line = { slant: through.slant, x: through.x + miss };
+      });
+    });
+  });
+  return line;
+};
+
+/** The slot's centre line: by the strings' needed break points (x across, y the distance from the nut), bass first, or as it was measured. */
+export const slotLine = (slot: Job['slot'], needed: readonly Point[]): SaddleLine => {
+  if (slot.line === 'typed') return { x: slot.fromNut, slant: slot.slant };
+  if (slot.line === 'least') return leastMissLine(needed);
+  const [bass, treble] = [needed[0] as Point, needed.at(-1) as Point];
+  return saddleLineThrough({ acrossAtSaddle: bass.x, breakX: bass.y }, { acrossAtSaddle: treble.x, breakX: treble.y });
+};
+
+/**
  * The slot's outline from above (x across, y the distance from the nut): closed, with ends as round as the cutter that makes it, so a
  * half circle of its own width. Throws a RangeError when it is no longer than wide; `solve` refuses that first.
  */
-export const slotOutline = (slot: Job['slot'], line: SaddleLine): Path => {
+export const slotOutline = (slot: Pick<Job['slot'], 'length' | 'width'>, line: SaddleLine): Path => {
   const half = (slot.length - slot.width) / 2;
   if (half <= 0) throw new RangeError(`A slot ${slot.length} mm long cannot be ${slot.width} mm wide.`);
   const cos = 1 / Math.hypot(1, line.slant);

@@ -1,8 +1,8 @@
-import type { Job } from '../job.ts';
+import type { Settled } from '../settle.ts';
 import { drop } from '../shape/sagitta.ts';
 import { fretAt } from './frets.ts';
 
-type Guitar = Job['guitar'];
+type Guitar = Settled['guitar'];
 
 /**
  * Radius across the fret crowns at a distance x from the nut, mm: `R_nut + (R_end − R_nut)·x/x_end`, x_end the last fret, a cone when

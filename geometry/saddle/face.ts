@@ -1,7 +1,9 @@
-import type { Design } from '../design.ts';
+import { curveNatural } from 'd3-shape';
+import type { Design, SolvedString } from '../design.ts';
 import type { Job } from '../job.ts';
+import { throughPoints } from '../shape/curve.ts';
 import { path, segmentEnd, segmentStart } from '../shape/path.ts';
-import type { Arc, Line, Path, Point } from '../shape/types.ts';
+import type { Path, Point, Segment } from '../shape/types.ts';
 import { crownEdge } from './crown.ts';
 import { crownHeight } from './radius.ts';
 
@@ -10,44 +12,77 @@ import { crownHeight } from './radius.ts';
  */
 export type Look = 'across' | 'along';
 
-type Laid = Pick<Design, 'strings' | 'crown' | 'saddleLine'>;
+type Laid = Pick<Design, 'strings' | 'crown' | 'cut' | 'saddleLine' | 'saddle'>;
 
 /** How much longer a distance across the guitar is when it is laid off along the slanted saddle: `√(1 + slant²)`. */
-const slantFactor = (design: Laid): number => Math.hypot(1, design.saddleLine.slant);
+const slantFactor = (design: Pick<Design, 'saddleLine'>): number => Math.hypot(1, design.saddleLine.slant);
 
 /** Where a place across the guitar stands on the saddle's face, mm from its middle. */
-export const onFace = (design: Laid, across: number, look: Look): number =>
+export const onFace = (design: Pick<Design, 'saddleLine'>, across: number, look: Look): number =>
   look === 'along' ? across * slantFactor(design) : across;
 
+/** Half of a length along the slot or the saddle, in this look, mm. */
+const halfOf = (length: number, design: Pick<Design, 'saddleLine'>, look: Look): number =>
+  length / 2 / (look === 'along' ? 1 : slantFactor(design));
+
 /** Half the saddle's length in this look, mm. */
-export const halfSaddle = (job: Job, design: Laid, look: Look): number =>
-  job.slot.length / 2 / (look === 'along' ? 1 : slantFactor(design));
+export const halfSaddle = (design: Pick<Design, 'saddle' | 'saddleLine'>, look: Look): number =>
+  halfOf(design.saddle.length, design, look);
+
+/** Half the slot's length in this look, mm. */
+export const halfSlot = (job: Job, design: Pick<Design, 'saddleLine'>, look: Look): number =>
+  halfOf(job.slot.length, design, look);
+
+/** The crown through each string's own height, carried on to the ends as the best radius would run: a smooth curve, natural cubics. */
+const throughHeights = (design: Laid, look: Look, half: number): readonly Segment[] => {
+  const { strings, crown } = design;
+  const [bass, treble] = [strings[0], strings.at(-1)];
+  if (bass === undefined || treble === undefined) return [];
+  const end = (side: -1 | 1, from: SolvedString): Point => {
+    const across = (side * half) / onFace(design, 1, look);
+    const miss = from.heightAboveFretPlane - crownHeight(crown, from.acrossAtSaddle);
+    return { x: side * half, y: -(crownHeight(crown, across) + miss) };
+  };
+  const own = strings.map((s) => ({ x: onFace(design, s.acrossAtSaddle, look), y: -s.heightAboveFretPlane }));
+  return throughPoints([end(-1, bass), ...own, end(1, treble)], curveNatural).segments;
+};
+
+/** Whether an arc of the crown's radius reaches the saddle's ends. */
+const reaches = (design: Laid, look: Look, half: number): boolean => {
+  const { radius } = design.crown;
+  return radius === 'flat' || half / onFace(design, 1, look) < radius;
+};
 
 /**
- * The crown's edge over the whole saddle (x along it, y DOWN from the fret plane, mm): an exact arc of the best radius through the outer strings' fitted heights. Between the two looks the slant
- * would change that radius by about a part in a thousand, and the crown by two micrometres: the radius is kept. Undefined when it cannot reach the ends.
+ * The crown's edge over the whole saddle (x along it, y DOWN from the fret plane, mm): an exact arc of the radius that is cut, through the outer strings' fitted heights; or the curve through each string's own
+ * height. Between the two looks the slant would change that radius by about a part in a thousand, and the crown by two micrometres: the radius is kept. Undefined when it cannot reach the ends.
  */
-export const crownEdgeOf = (job: Job, design: Laid, look: Look): Arc | Line | undefined => {
+export const crownEdgeOf = (design: Laid, look: Look): readonly Segment[] | undefined => {
+  const { cut } = design;
+  const half = halfSaddle(design, look);
+  if (cut === undefined) return reaches(design, look, half) ? throughHeights(design, look, half) : undefined;
   const at = (k: number): Point => {
     const across = design.strings.at(k)?.acrossAtSaddle ?? 0;
-    return { x: onFace(design, across, look), y: -crownHeight(design.crown, across) };
+    return { x: onFace(design, across, look), y: -crownHeight(cut, across) };
   };
-  const half = halfSaddle(job, design, look);
-  return crownEdge([at(0), at(-1)], design.crown.radius, -half, half);
+  const edge = crownEdge([at(0), at(-1)], cut.radius, -half, half);
+  return edge && [edge];
 };
 
 /** The saddle's outline, seen from the tail: x + treble, y DOWN from the fret plane, mm; closed. Throws a RangeError when the crown does not reach its ends; `solve` refuses that first. */
-export const saddleOutline = (job: Job, design: Design, look: Look): Path => {
-  const edge = crownEdgeOf(job, design, look);
-  if (edge === undefined) throw new RangeError('The crown does not reach the saddle’s ends.');
-  const half = halfSaddle(job, design, look);
-  const left = segmentStart(edge);
-  const right = segmentEnd(edge);
-  const corner = (x: number): Point => ({ x, y: -design.slotFloor });
+export const saddleOutline = (design: Laid, look: Look): Path => {
+  const edge = crownEdgeOf(design, look);
+  const [first, last] = [edge?.[0], edge?.at(-1)];
+  if (edge === undefined || first === undefined || last === undefined)
+    throw new RangeError('The crown does not reach the saddle’s ends.');
+  const half = halfSaddle(design, look);
+  const left = segmentStart(first);
+  const right = segmentEnd(last);
+  const corner = (x: number): Point => ({ x, y: -design.saddle.bottom });
   return path(
     [
       { kind: 'line', from: corner(-half), to: left },
-      edge,
+      ...edge,
       { kind: 'line', from: right, to: corner(half) },
       { kind: 'line', from: corner(half), to: corner(-half) },
     ],

@@ -1,5 +1,5 @@
 import type { Point } from '../shape/types.ts';
-import { MM_PER_INCH } from '../units.ts';
+import { type LengthUnit, MM_PER_INCH } from '../units.ts';
 import { type CrownFit, fitRadius } from './radius.ts';
 
 /** Radius gauges that a bench commonly has [practice], mm: in inches, and in round millimetres. */
@@ -21,3 +21,13 @@ export const nearestGauge = (fits: readonly CrownFit[]): CrownFit | undefined =>
     (best, fit) => (best === undefined || fit.worst < best.worst ? fit : best),
     undefined,
   );
+
+/** The unit in which a gauge is marked: inches where it is of quarters of an inch, else mm. */
+export const markedIn = (radius: number): 'mm' | 'in' => {
+  const quarters = (radius / MM_PER_INCH) * 4;
+  return Math.abs(quarters - Math.round(quarters)) < 1e-9 ? 'in' : 'mm';
+};
+
+/** Whether a gauge is one of those marked in this unit; a straightedge is in any. */
+export const isMarkedIn = (radius: number | 'flat', unit: LengthUnit): boolean =>
+  radius === 'flat' || markedIn(radius) === (unit === 'mm' ? 'mm' : 'in');

@@ -1,6 +1,7 @@
 import { crownAt } from '../instrument/board.ts';
 import { fretAt } from '../instrument/frets.ts';
 import type { Job } from '../job.ts';
+import type { Settled } from '../settle.ts';
 
 /** One string's line in the fret plane's frame, mm: across at the nut and at its break point, and its height there. */
 export interface StringLine {
@@ -26,12 +27,17 @@ export const wantedAt = (job: Job, k: number, n: number): { action: number; firs
 };
 
 /**
- * The line of string k: across, straight from its place at the nut to its place at the break point; upwards, through
+ * The line of string k with its break point at `breakX`: across, straight from its place at the nut to its place at the break point; upwards, through
  * (x_1, crown + first-fret clearance) and (x_12, crown + action), carried on to the break point.
  */
-export const stringLine = (job: Job, k: number, acrossAtNut: number, acrossAtSaddle: number): StringLine => {
+export const stringLine = (
+  job: Settled,
+  k: number,
+  acrossAtNut: number,
+  acrossAtSaddle: number,
+  breakX: number,
+): StringLine => {
   const { guitar, strings } = job;
-  const breakX = guitar.scale + (strings.list[k]?.setback ?? 0);
   const across = (x: number) => acrossAt({ acrossAtNut, acrossAtSaddle, breakX }, x);
   const wanted = wantedAt(job, k, strings.list.length);
   const x1 = fretAt(guitar.scale, 1);

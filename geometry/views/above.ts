@@ -2,10 +2,10 @@ import { footprintOutline } from '../bridge/outline.ts';
 import { slotOutline } from '../bridge/slot.ts';
 import type { Design } from '../design.ts';
 import type { Drawing, Mark } from '../drawing.ts';
-import type { Job } from '../job.ts';
 import { across, forHand, length, note, showLine, stroke, upright } from '../marks.ts';
 import { shortName } from '../names.ts';
 import { acrossAt } from '../saddle/heights.ts';
+import type { Settled } from '../settle.ts';
 import { circle } from '../shape/arc.ts';
 import { pathIntersections } from '../shape/intersect.ts';
 import { bounds } from '../shape/measure.ts';
@@ -19,7 +19,7 @@ const BEFORE = 12;
 export const TICK = 2;
 
 /** The deck's two shoulders, where they run between the front and the rear edge, mm. */
-export const shoulderEdges = (job: Job, outline: Path): readonly (readonly [Point, Point])[] => {
+export const shoulderEdges = (job: Settled, outline: Path): readonly (readonly [Point, Point])[] => {
   const { deckWidth, length: whole } = job.bridge;
   if (deckWidth >= whole) return [];
   const { minY, maxY } = bounds(outline);
@@ -39,11 +39,11 @@ export const shoulderEdges = (job: Job, outline: Path): readonly (readonly [Poin
 };
 
 /** The bridge from above: x across (+ treble, to the right; mirrored for the left hand), y the distance from the nut, mm. */
-export const above = (job: Job, design: Design): Drawing => {
+export const above = (job: Settled, design: Design): Drawing => {
   const { bridge, slot, pins } = job;
   const outline = footprintOutline(job, design);
   const half = bridge.length / 2;
-  const { bridgeFront: front, bridgeRear: rear, saddleLine } = design;
+  const { bridgeFront: front, bridgeRear: rear, saddleLine, datum } = design;
   const top = front - BEFORE;
   const bassPin = design.strings[0]?.pin ?? { x: 0, y: rear };
   const treblePin = design.strings.at(-1)?.pin ?? bassPin;
@@ -89,12 +89,12 @@ export const above = (job: Job, design: Design): Drawing => {
     upright(
       'bridge.frontToSaddle',
       { x: -half, y: front },
-      { x: -half, y: saddleLine.x },
+      { x: -half, y: datum.x },
       -half,
       -2.4,
       'bridge.frontToSaddle',
     ),
-    upright('pins.fromSaddle', { x: -half, y: saddleLine.x }, { x: -half, y: pinRow }, -half, -4.6, 'pins.fromSaddle'),
+    upright('pins.fromSaddle', { x: -half, y: datum.x }, { x: -half, y: pinRow }, -half, -4.6, 'pins.fromSaddle'),
     across('pins.spread', bassPin, treblePin, rear, 2.2, 'pins.spread', ['pins ', length(pins.spread)]),
   ];
   const header: readonly Mark[] = [

@@ -1,8 +1,8 @@
 import type { Design } from '../design.ts';
 import type { Drawing, Label } from '../drawing.ts';
-import type { Job } from '../job.ts';
 import { boundsOfPrimitives, layOut } from '../layout.ts';
 import { moved } from '../marks.ts';
+import type { Settled } from '../settle.ts';
 import { above } from './above.ts';
 import { middle } from './middle.ts';
 import { stretched } from './stretch.ts';
@@ -16,7 +16,7 @@ export const views = { above, tail, middle } as const;
  * heights. `heights` is how many times as large heights are drawn, which is for the screen only. `em` is the text height in mm that the views will be laid out with, `say` the reader's units: both decide how much room the dimensions take.
  */
 export const threeViews = (
-  job: Job,
+  job: Settled,
   design: Design,
   em: number,
   say: (label: Label) => string,

@@ -1,9 +1,9 @@
 import type { Design, SolvedString } from '../design.ts';
 import type { Drawing, Mark } from '../drawing.ts';
-import type { Job } from '../job.ts';
 import { angle, length, note, showLine, stroke, upright } from '../marks.ts';
 import { shortName } from '../names.ts';
 import { crownHeight } from '../saddle/radius.ts';
+import type { Settled } from '../settle.ts';
 import { pen, polyline } from '../shape/path.ts';
 
 /** How far the planes are drawn before and behind the bridge, mm. */
@@ -18,7 +18,7 @@ export const middleString = (design: Design): SolvedString =>
  * A section along the middle, seen from the right of the view from the tail: the nut lies to the right, so page x = −(distance from the nut); y DOWN from the fret plane, mm.
  * The string next to the middle is seen beyond it. The straightedge lies as it did strings off: higher than the fret plane at pitch by the rise.
  */
-export const middle = (job: Job, design: Design): Drawing => {
+export const middle = (job: Settled, design: Design): Drawing => {
   const { slot, pins, guitar } = job;
   const { bridgeFront: front, bridgeRear: rear, saddleLine, topHeight, deckCentre, slotFloor } = design;
   const string = middleString(design);

@@ -3,9 +3,9 @@ import { undersideHeight } from '../bridge/surface.ts';
 import type { Design } from '../design.ts';
 import type { Drawing, Mark } from '../drawing.ts';
 import { boardRadius } from '../instrument/board.ts';
-import type { Job } from '../job.ts';
 import { across, fixedLength, forHand, note, radius, showLine, stroke, upright } from '../marks.ts';
 import { saddleOutline } from '../saddle/face.ts';
+import type { Settled } from '../settle.ts';
 import { circle } from '../shape/arc.ts';
 import { pen, polyline } from '../shape/path.ts';
 import { drop } from '../shape/sagitta.ts';
@@ -23,12 +23,12 @@ const archedLine = (r: number | 'flat', z: number, half: number): Path => {
 };
 
 /** A section at the saddle line, seen from the tail: x across (+ treble, to the right; mirrored for the left hand), y DOWN from the fret plane, mm. */
-export const tail = (job: Job, design: Design): Drawing => {
+export const tail = (job: Settled, design: Design): Drawing => {
   const { bridge, guitar } = job;
   const half = bridge.length / 2;
   const shoulder = bridge.deckWidth / 2;
   const { profile, strings } = design;
-  const saddle = saddleOutline(job, design, 'across');
+  const saddle = saddleOutline(design, 'across');
   const board = boardRadius(guitar, design.saddleLine.x);
   const reach = Math.min(job.strings.spread / 2 + 9, board === 'flat' ? Number.POSITIVE_INFINITY : board * 0.95);
   const bottom = -undersideHeight(job, half);

@@ -3,6 +3,7 @@ import type { Design } from '../../geometry/design.ts';
 import { applies, fieldAt, getAt, setAt } from '../../geometry/fields.ts';
 import { type Job, stringCount } from '../../geometry/job.ts';
 import { newJob, readJob, writeJob } from '../../geometry/job-file.ts';
+import type { Settled } from '../../geometry/settle.ts';
 import { type Solved, solve } from '../../geometry/solve.ts';
 import { fieldTitle, type Side, withoutString, withString } from './strings.ts';
 import { readField, stands } from './typing.ts';
@@ -36,9 +37,9 @@ export interface Notice {
   readonly fine?: boolean;
 }
 
-/** A job that could be built, and its numbers. */
+/** A job that could be built, its readings settled, and its numbers. */
 export interface Built {
-  readonly job: Job;
+  readonly job: Settled;
   readonly design: Design;
 }
 
@@ -70,7 +71,7 @@ const without = <T>(record: Readonly<Record<string, T>>, key: string): Readonly<
 /** What a job gives: its numbers, or its problems beside the last that could be built. */
 const settle = (job: Job, before: Built | undefined): Pick<State, 'job' | 'solved' | 'built'> => {
   const solved = solve(job);
-  return { job, solved, built: solved.ok ? { job, design: solved.design } : before };
+  return { job, solved, built: solved.ok ? solved : before };
 };
 
 export interface Beginning {

@@ -85,7 +85,17 @@ export const words = {
     usual: (range: string) => `Usual: ${range}.`,
     wordCalled: { pins: 'at the pins' } as Readonly<Record<string, string>>,
     unit: { mm: 'mm', in: 'in', fraction: 'in' },
-    kindUnit: { angle: '°', force: 'N', frequency: 'Hz', count: '', slope: '%' },
+    kindUnit: {
+      angle: '°',
+      force: 'N',
+      frequency: 'Hz',
+      count: '',
+      slope: '%',
+      cents: 'cents',
+      share: '%',
+      moment: 'N·mm',
+      stress: 'MPa',
+    },
   },
 
   strings: {

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Design } from '../../geometry/design.ts';
-import type { Job } from '../../geometry/job.ts';
 import { sayWith } from '../../geometry/layout.ts';
 import { report } from '../../geometry/report.ts';
+import type { Settled } from '../../geometry/settle.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { type PaperId, papers } from '../../templates/paper.ts';
 import { toPdf } from '../../templates/pdf.ts';
@@ -23,7 +23,7 @@ const font = (name: string): Uint8Array =>
   readFileSync(createRequire(import.meta.url).resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`));
 
 /** Every file of a draft, ready to be written; or why the templates cannot be laid on that paper. */
-export async function makeFiles(job: Job, design: Design, paper: PaperId): Promise<Made> {
+export async function makeFiles(job: Settled, design: Design, paper: PaperId): Promise<Made> {
   const { version } = JSON.parse(readFileSync(packageFile, 'utf8')) as { version: string };
   const info = sheetInfo(job, version);
   const say = sayWith(job.show);

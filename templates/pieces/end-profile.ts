@@ -1,7 +1,7 @@
 import { endProfile } from '../../geometry/bridge/profile.ts';
 import type { Mark } from '../../geometry/drawing.ts';
 import { across, forHand, length, note, radius, showLine, stroke, upright } from '../../geometry/marks.ts';
-import { halfSaddle } from '../../geometry/saddle/face.ts';
+import { halfSlot } from '../../geometry/saddle/face.ts';
 import type { Piece } from './piece.ts';
 
 /** The bridge's section across, to hold against the blank's rear end: deck arc, wings, tips, and the underside on the dome. */
@@ -17,7 +17,7 @@ export const endProfilePiece: Piece = {
     const { profile, deckCentre, topHeight, slotFloor } = design;
     const top = -Math.max(deckCentre, profile.shoulderBass, profile.shoulderTreble);
     const bottom = -profile.tipUnderside;
-    const floor = halfSaddle(job, design, 'across');
+    const floor = halfSlot(job, design, 'across');
     const marks: Mark[] = [
       stroke('outline', endProfile(job), { line: 'outline', purpose: 'cut' }),
       showLine('slotFloor', { x: -floor, y: -slotFloor }, { x: floor, y: -slotFloor }, 'hidden'),

@@ -21,7 +21,7 @@ export const footprint: Piece = {
   use: 'Trace the outline, rout the slot, drill the pin holes and place the bridge on the top.',
   draw: (job, design) => {
     const { bridge, slot, pins } = job;
-    const { bridgeFront: front, bridgeRear: rear, saddleLine, strings, fret12 } = design;
+    const { bridgeFront: front, bridgeRear: rear, saddleLine, datum, strings, fret12 } = design;
     const outline = footprintOutline(job, design);
     const half = bridge.length / 2;
     const bass = strings[0];
@@ -96,8 +96,8 @@ export const footprint: Piece = {
       note('sizes', { x: 0, y: rear }, sizes, { shift: { dx: 0, dy: 4.6 } }),
       across('length', { x: -half, y: front }, { x: half, y: front }, front - BEFORE - 6, -2.6),
       upright('depth', { x: half, y: front }, { x: 0, y: rear }, half, 4.2),
-      upright('frontToSaddle', { x: -half, y: front }, { x: -half, y: saddleLine.x }, -half, -3.6),
-      upright('saddleToPins', { x: -half, y: saddleLine.x }, { x: -half, y: pinRow }, -half, -6),
+      upright('frontToSaddle', { x: -half, y: front }, { x: -half, y: datum.x }, -half, -3.6),
+      upright('saddleToPins', { x: -half, y: datum.x }, { x: -half, y: pinRow }, -half, -6),
       across('pinSpread', bass.pin, treble.pin, rear, 3, undefined, ['pins ', length(pins.spread)]),
     ];
     return { id: 'footprint', title: 'Footprint, slot and pins', marks: forHand(marks, job.hand) };

@@ -1,6 +1,6 @@
 import type { Design } from '../../geometry/design.ts';
 import type { Drawing } from '../../geometry/drawing.ts';
-import type { Job } from '../../geometry/job.ts';
+import type { Settled } from '../../geometry/settle.ts';
 
 /** One template at true size. Its drawing stands in its own millimetres, x right and y down the paper. */
 export interface Piece {
@@ -11,5 +11,5 @@ export interface Piece {
   readonly faceUp: string;
   /** What it is for at the bench, in one sentence. */
   readonly use: string;
-  readonly draw: (job: Job, design: Design) => Drawing;
+  readonly draw: (job: Settled, design: Design) => Drawing;
 }

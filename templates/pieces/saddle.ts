@@ -25,8 +25,8 @@ export const saddle: Piece = {
   use: 'Cut the saddle to its height and crown, seen from its face.',
   draw: (job, design) => {
     const { strings, slotFloor, crown } = design;
-    const half = halfSaddle(job, design, 'along');
-    const toAcross = half === 0 ? 1 : halfSaddle(job, design, 'across') / half;
+    const half = halfSaddle(design, 'along');
+    const toAcross = half === 0 ? 1 : halfSaddle(design, 'across') / half;
     const bottom = -slotFloor;
     const deckEnd = (x: number) => ({ x, y: -deckHeight(job, x * toAcross) });
     const deck =
@@ -39,7 +39,7 @@ export const saddle: Piece = {
     const last = places.at(-1);
     if (first === undefined || last === undefined) throw new RangeError('A saddle needs strings to carry.');
     const marks: Mark[] = [
-      stroke('outline', saddleOutline(job, design, 'along'), { line: 'outline', purpose: 'cut' }),
+      stroke('outline', saddleOutline(design, 'along'), { line: 'outline', purpose: 'cut' }),
       stroke('deck', deck, { line: 'hidden', purpose: 'show' }),
       ...places.flatMap(({ s, x }): Mark[] => [
         showLine(`string.${s.id}`, { x, y: -s.heightAboveFretPlane - 3 }, { x, y: -s.deck }),

@@ -48,8 +48,8 @@ describe('any job that can be built', () => {
       for (const outline of [
         footprintOutline(job, design),
         endProfile(job),
-        saddleOutline(job, design, 'along'),
-        saddleOutline(job, design, 'across'),
+        saddleOutline(design, 'along'),
+        saddleOutline(design, 'across'),
       ]) {
         expect(outline.closed).toBe(true);
         expect(isSimple(outline)).toBe(true);
@@ -78,7 +78,7 @@ describe('any job that can be built', () => {
   // The cut arc keeps the fitted radius but not its shear: at the steepest tilts drawn here that is worth up to two hundredths.
   it('has a crown that carries each string as well as its circle fits', () => {
     everyBuilt((job, design) => {
-      const outline = saddleOutline(job, design, 'across');
+      const outline = saddleOutline(design, 'across');
       design.strings.forEach((s) => {
         const ray = {
           segments: [

@@ -33,7 +33,11 @@ export const pdfOf = async ({ job, paper, fonts }: PdfAsk, tell: (step: PdfStep)
   if (!solved.ok) throw new Error(solved.problems.map(({ says }) => says).join(' '));
   tell('lay');
   const info = sheetInfo(job, version);
-  const drawn = pieces.map((piece) => ({ ...piece.draw(job, solved.design), id: piece.id, faceUp: piece.faceUp }));
+  const drawn = pieces.map((piece) => ({
+    ...piece.draw(solved.job, solved.design),
+    id: piece.id,
+    faceUp: piece.faceUp,
+  }));
   const sheets = laySheets(drawn, papers[paper], info, sayWith(job.show));
   tell('write');
   return toPdf(sheets, {

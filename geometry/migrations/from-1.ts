@@ -1,0 +1,60 @@
+type Bag = Readonly<Record<string, unknown>>;
+const isBag = (value: unknown): value is Bag => typeof value === 'object' && value !== null && !Array.isArray(value);
+const list = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
+const numberIn = (value: unknown, key: string): number | undefined => {
+  const found = isBag(value) ? value[key] : undefined;
+  return typeof found === 'number' && Number.isFinite(found) ? found : undefined;
+};
+
+/** A group with what a job of its time did not have; what it holds stays as it is, and what is no group is left for the reader to refuse. */
+const filled = (value: unknown, added: Bag): unknown =>
+  isBag(value) ? { ...added, ...value } : value === undefined ? added : value;
+
+/**
+ * A job of version 1 as one of version 2, meaning the same: its setbacks stay as typed, its slot through the outer strings, and what version 1 could not say is not measured. Numbers in stored
+ * units. Nothing in it is judged here.
+ */
+export const fromVersion1 = (job: Bag): Bag => {
+  const strings = job.strings;
+  const strung = isBag(strings) ? list(strings.list) : [];
+  const setbacks = strung.map((string) => numberIn(string, 'setback') ?? 0);
+  const [bass = 0, treble = 0] = [setbacks[0], setbacks.at(-1)];
+  const spread = numberIn(strings, 'spread') ?? 0;
+  const inRange = (value: number, least: number, most: number) => Math.min(most, Math.max(least, value));
+  return {
+    ...job,
+    version: 2,
+    work: 'bridge',
+    guitar: filled(job.guitar, { measured: [], boardWidth: 'not taken', heelDepth: 90 }),
+    strung: {
+      thickness: 'not taken',
+      exposure: 'not taken',
+      actionBass: 'not taken',
+      actionTreble: 'not taken',
+      firstFretBass: 'not taken',
+      firstFretTreble: 'not taken',
+      relief: 'not taken',
+      light: 'not taken',
+    },
+    strings: isBag(strings)
+      ? {
+          setbacks: 'typed',
+          finger: 1,
+          ...strings,
+          list: Array.isArray(strings.list)
+            ? strung.map((string) => filled(string, { cents: 'not taken' }))
+            : strings.list,
+        }
+      : strings,
+    slot: filled(job.slot, {
+      line: 'outer',
+      fromNut: inRange((numberIn(job.guitar, 'scale') ?? 640) + (bass + treble) / 2, 300, 1020),
+      slant: spread > 0 ? inRange((treble - bass) / spread, -0.2, 0.2) : 0,
+    }),
+    saddle: { crown: 'best', play: 0.05, proud: 1, under: 0, wireHole: 'none', wireAcross: -32 },
+    plate: { state: 'sound', cap: 'none' },
+    scar: { outline: 'none', fromNut: 633, length: 150, depth: 37, wingDepth: 23, bellyWidth: 138 },
+    limits: {},
+    setup: { log: [] },
+  };
+};

@@ -1,0 +1,72 @@
+import { type FittedScale, fewestFrets, fitScale } from './instrument/scale.ts';
+import { missingReadings, type NeckPlaneAtPitch, neckPlaneAtPitch } from './instrument/strung.ts';
+import { type Job, words } from './job.ts';
+import type { Problem } from './problem.ts';
+import { strung as strungSchema } from './schema/strung.ts';
+
+/** A job whose readings are settled: every measurement that may be worked out from others stands as a number. */
+export type Settled = Job & {
+  readonly guitar: { readonly scale: number; readonly neckPlaneHeight: number; readonly rise: number };
+};
+
+/** Rise under tension that is taken where nothing was measured, mm [practice]. */
+export const assumedRise = 0.7;
+
+/** Where the settled numbers come from. */
+export interface Readings {
+  /** The scale by the measured frets, if there are enough of them. */
+  readonly frets: FittedScale | undefined;
+  readonly scaleFrom: 'typed' | 'frets';
+  readonly atPitch: NeckPlaneAtPitch;
+  readonly neckPlaneFrom: 'typed' | 'strung';
+  readonly riseFrom: 'typed' | 'readings' | 'assumed';
+}
+
+export type Settling =
+  | { readonly ok: true; readonly job: Settled; readonly readings: Readings }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+const label = (key: keyof Job['strung']): string => words.get(strungSchema.shape[key])?.label ?? key;
+
+/** Puts numbers in place of the words that say where they come from, or says which readings are missing. */
+export const settle = (job: Job): Settling => {
+  const { guitar, strung, strings } = job;
+  const frets = fitScale(guitar.measured);
+  const scale = guitar.scale === 'frets' ? frets?.scale : guitar.scale;
+  if (scale === undefined || scale < 300 || scale > 1000) {
+    const n = guitar.measured.length;
+    const says =
+      scale === undefined
+        ? `The scale length is to come from the measured frets, but ${n === 0 ? 'none is' : n === 1 ? 'only one is' : `only ${n} are`} given. Measure at least ${fewestFrets}, or type the scale length.`
+        : `By the measured frets the scale length would be ${scale.toFixed(1)} mm; it may be from 300 to 1000 mm. Check the frets’ numbers and distances.`;
+    return { ok: false, problems: [{ path: 'guitar.scale', value: guitar.scale, says }] };
+  }
+  const setback = strings.list.reduce((sum, string) => sum + string.setback, 0) / strings.list.length;
+  const atPitch = neckPlaneAtPitch(strung, { scale, bodyJoint: guitar.bodyJoint, setback });
+  const pitchHeight = atPitch.strung ?? atPitch.straightedge;
+  const bothRead = guitar.neckPlaneHeight !== 'strung' && pitchHeight !== undefined;
+  const rise =
+    guitar.rise !== 'readings'
+      ? guitar.rise
+      : bothRead
+        ? (guitar.neckPlaneHeight as number) - pitchHeight
+        : assumedRise;
+  const riseFrom = guitar.rise !== 'readings' ? 'typed' : bothRead ? 'readings' : 'assumed';
+  if (guitar.neckPlaneHeight === 'strung' && pitchHeight === undefined) {
+    const missing = missingReadings(strung);
+    const says = `The straightedge’s height is to come from the strung guitar, but these are not taken: ${missing.map((key) => `“${label(key)}”`).join(', ')}. Take them, or “${label('light')}” with “${label('thickness')}”; or type the height.`;
+    return { ok: false, problems: [{ path: 'guitar.neckPlaneHeight', value: 'strung', says }] };
+  }
+  const neckPlaneHeight = guitar.neckPlaneHeight === 'strung' ? (pitchHeight ?? 0) + rise : guitar.neckPlaneHeight;
+  return {
+    ok: true,
+    job: { ...job, guitar: { ...guitar, scale, neckPlaneHeight, rise } },
+    readings: {
+      frets,
+      scaleFrom: guitar.scale === 'frets' ? 'frets' : 'typed',
+      atPitch,
+      neckPlaneFrom: guitar.neckPlaneHeight === 'strung' ? 'strung' : 'typed',
+      riseFrom,
+    },
+  };
+};
