@@ -164,6 +164,23 @@ export const createBench = (beginning: Beginning) => {
       change(setAt(job, path, value), path, fieldTitle(job, path), left);
     },
 
+    /** Several values at once, as one step. */
+    putAll(changes: readonly { readonly path: string; readonly value: number | string }[], name: string) {
+      const { job, drafts } = get();
+      const changed = changes.reduce((so, { path, value }) => setAt(so, path, value), job);
+      const left = Object.fromEntries(Object.entries(drafts).filter(([path]) => !changes.some((c) => c.path === path)));
+      set({ entry: undefined });
+      change(changed, changes[0]?.path ?? '', name, left);
+    },
+
+    /** Takes out what may be left out. */
+    clear(path: string, name: string) {
+      const { job, drafts } = get();
+      const left = Object.fromEntries(Object.entries(drafts).filter(([other]) => !other.startsWith(path)));
+      set({ entry: undefined });
+      change(setAt(job, path, undefined), path, name, left);
+    },
+
     enter(path: string) {
       set({ focus: path, lastFocus: path });
     },

@@ -6,7 +6,7 @@ import { words } from '../words.ts';
 import { fieldId, saysId, useField } from './use-field.ts';
 
 /** The unit that stands behind a field's input. */
-const unitOf = (field: FieldInfo, unit: 'mm' | 'in' | 'fraction'): string => {
+export const unitOf = (field: FieldInfo, unit: 'mm' | 'in' | 'fraction'): string => {
   const { kind } = field;
   if (kind === 'word' || kind === 'text') return '';
   return kind === 'length' || kind === 'radius' || kind === 'gauge'

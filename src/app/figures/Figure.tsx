@@ -1,0 +1,38 @@
+import { createContext, useContext } from 'react';
+import type { Figure } from '../../../geometry/figures/figure.ts';
+import { shortName } from '../../../geometry/names.ts';
+import type { Built } from '../store.ts';
+import { words } from '../words.ts';
+import { bareText, figureText } from './figure-text.ts';
+import type { Asked } from './HowDialog.tsx';
+
+/** Asks how a figure came about. */
+export const AskContext = createContext<(asked: Asked) => void>(() => {});
+
+/** A figure's value, which can be asked “how?”. */
+export const FigureValue = ({
+  figure,
+  built,
+  k = 0,
+  isBare = false,
+}: {
+  figure: Figure;
+  built: Built;
+  k?: number;
+  isBare?: boolean;
+}) => {
+  const ask = useContext(AskContext);
+  const of = figure.per === 'string' ? shortName(built.job.strings.list[k]?.name ?? '') : '';
+  const text = figureText(figure, built, k);
+  return (
+    <button
+      type="button"
+      className="ask"
+      title={words.figures.how}
+      aria-label={words.figures.ask(figure.title, of, text)}
+      onClick={() => ask({ id: figure.id, k })}
+    >
+      {isBare ? bareText(figure, built, k) : text}
+    </button>
+  );
+};
