@@ -3,14 +3,13 @@ import { boundsOfPrimitives, sayWith } from '../../geometry/layout.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { fitRoom, leastHeight } from '../../src/app/sheet/fit.ts';
 import { starters } from '../../src/jobs/index.ts';
-import { solved } from '../solved.ts';
+import { built } from '../solved.ts';
 import { starterJob } from './bench.ts';
 
 const rooms = [{ width: 796, height: 590 }, { width: 740, height: 500 }, { width: 1220, height: 700 }, { width: 796 }];
 
 describe.each(starters)('$id on the screen', ({ id }) => {
-  const job = starterJob(id);
-  const design = solved(job);
+  const { job, design } = built(starterJob(id));
   const say = sayWith(job.show);
   const marks = (em: number) => threeViews(job, design, em, say, 3).marks;
 

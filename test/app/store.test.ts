@@ -12,7 +12,7 @@ describe('typing at a field', () => {
     expect(job.bridge.thickness).toBe(9);
     expect(solved.ok).toBe(true);
     // Straightedge clearance is the neck plane height less the thickness, by definition.
-    expect(built?.design.straightedgeClearance).toBeCloseTo(job.guitar.neckPlaneHeight - 9, 12);
+    expect(built?.design.straightedgeClearance).toBeCloseTo(Number(job.guitar.neckPlaneHeight) - 9, 12);
     // A thinner bridge leaves as much more saddle standing above it.
     const gap = (state: typeof before) => state.built?.design.strings[0]?.exposure ?? Number.NaN;
     expect(gap(bench.getState()) - gap(before)).toBeCloseTo(before.job.bridge.thickness - 9, 9);

@@ -12,7 +12,7 @@ import { type PaperId, papers } from '../../templates/paper.ts';
 import { pieces } from '../../templates/pieces/index.ts';
 import { type PdfFile, readPdf } from '../read-pdf.ts';
 import { readSvg } from '../read-svg.ts';
-import { solved } from '../solved.ts';
+import { built } from '../solved.ts';
 
 // Each run is a process that has to start first.
 vi.setConfig({ testTimeout: 60_000 });
@@ -137,7 +137,8 @@ describe('the draft command', () => {
 
       const read = readJob(text);
       if (!read.ok) throw new Error('the job is refused');
-      const wanted = JSON.parse(JSON.stringify(report(read.job, solved(read.job))));
+      const { job, design } = built(read.job);
+      const wanted = JSON.parse(JSON.stringify(report(job, design)));
       expect(JSON.parse(readFileSync(join(out, 'report.json'), 'utf8'))).toEqual(wanted);
     },
   );

@@ -4,12 +4,12 @@ import { footprintOutline } from '../../geometry/bridge/outline.ts';
 import { endProfile } from '../../geometry/bridge/profile.ts';
 import { deckHeight, undersideHeight } from '../../geometry/bridge/surface.ts';
 import type { Design } from '../../geometry/design.ts';
-import type { Job } from '../../geometry/job.ts';
 import { validateJob } from '../../geometry/job-file.ts';
 import { layOut, sayWith } from '../../geometry/layout.ts';
 import { mirrored } from '../../geometry/marks.ts';
 import { saddleOutline } from '../../geometry/saddle/face.ts';
 import { crownHeight } from '../../geometry/saddle/radius.ts';
+import type { Settled } from '../../geometry/settle.ts';
 import { area, bounds, contains, isSimple, pathIntersections, pointOn } from '../../geometry/shape/index.ts';
 import { solve } from '../../geometry/solve.ts';
 import { threeViews, views } from '../../geometry/views/index.ts';
@@ -19,7 +19,7 @@ import { randomJob } from '../random-job.ts';
 const RUNS = { numRuns: 300, seed: 20261 };
 
 /** Checks a property on the random jobs that can be built, and that there are enough of them. */
-const everyBuilt = (check: (job: Job, design: Design) => void, runs = RUNS) => {
+const everyBuilt = (check: (job: Settled, design: Design) => void, runs = RUNS) => {
   let built = 0;
   fc.assert(
     fc.property(randomJob(), (job) => {
@@ -31,7 +31,7 @@ const everyBuilt = (check: (job: Job, design: Design) => void, runs = RUNS) => {
         return;
       }
       built += 1;
-      check(job, result.design);
+      check(result.job, result.design);
     }),
     runs,
   );
@@ -134,7 +134,7 @@ describe('any job that can be built', () => {
   });
 
   it('scaled by k with its typed setbacks, has every length times k and every angle as it was', () => {
-    const lengths = (job: Job, k: number): Job => {
+    const lengths = (job: Settled, k: number): Settled => {
       const scaled = (group: object): never =>
         Object.fromEntries(
           Object.entries(group).map(([key, v]) => [

@@ -46,9 +46,13 @@ describe('what a file is not', () => {
     ['a number', '12', 'a job is a group of values in braces'],
     ['another program’s JSON', '{"name": "other", "version": "1.0.0"}', 'may belong to another program'],
     ['another format', '{"format": "gpx", "version": 1}', 'may belong to another program'],
-    ['a newer version', '{"format": "sagitta-job", "version": 2}', 'reads version 1. Open it with a newer Sagitta'],
-    ['a version before the first', '{"format": "sagitta-job", "version": 0}', 'version is 0; Sagitta reads version 1'],
-    ['a version in words', '{"format": "sagitta-job", "version": "1"}', 'Sagitta reads version 1'],
+    ['a newer version', '{"format": "sagitta-job", "version": 3}', 'reads version 2. Open it with a newer Sagitta'],
+    [
+      'a version before the first',
+      '{"format": "sagitta-job", "version": 0}',
+      'version is 0; Sagitta reads versions 1 to 2',
+    ],
+    ['a version in words', '{"format": "sagitta-job", "version": "1"}', 'Sagitta reads versions 1 to 2'],
   ])('%s', (_, text, words) => {
     const found = says(readJob(text));
     expect(found).toHaveLength(1);
@@ -103,20 +107,32 @@ describe('hostile files', () => {
 
 describe('one bad value', () => {
   it.each<[string, unknown, string]>([
-    ['guitar.scale', -1, 'Scale length (guitar.scale) is −1 mm; it may be from 300 to 1000 mm.'],
-    ['guitar.scale', 1e9, 'Scale length (guitar.scale) is 1000000000 mm; it may be from 300 to 1000 mm.'],
-    ['guitar.scale', 1000.001, 'Scale length (guitar.scale) is 1000.001 mm; it may be from 300 to 1000 mm.'],
-    ['guitar.scale', '640', 'Scale length (guitar.scale) is the text “640”; it may be from 300 to 1000 mm.'],
-    ['guitar.scale', Number.NaN, 'Scale length (guitar.scale) is not a number (NaN); it may be from 300 to 1000 mm.'],
+    ['guitar.scale', -1, 'Scale length (guitar.scale) is −1 mm; it may be from 300 to 1000 mm, or “frets”.'],
+    ['guitar.scale', 1e9, 'Scale length (guitar.scale) is 1000000000 mm; it may be from 300 to 1000 mm, or “frets”.'],
+    [
+      'guitar.scale',
+      1000.001,
+      'Scale length (guitar.scale) is 1000.001 mm; it may be from 300 to 1000 mm, or “frets”.',
+    ],
+    [
+      'guitar.scale',
+      '640',
+      'Scale length (guitar.scale) is the text “640”; it may be from 300 to 1000 mm, or “frets”.',
+    ],
+    [
+      'guitar.scale',
+      Number.NaN,
+      'Scale length (guitar.scale) is not a number (NaN); it may be from 300 to 1000 mm, or “frets”.',
+    ],
     [
       'guitar.scale',
       Number.POSITIVE_INFINITY,
-      'Scale length (guitar.scale) is infinite; it may be from 300 to 1000 mm.',
+      'Scale length (guitar.scale) is infinite; it may be from 300 to 1000 mm, or “frets”.',
     ],
-    ['guitar.scale', undefined, 'Scale length (guitar.scale) is missing; it may be from 300 to 1000 mm.'],
-    ['guitar.scale', null, 'Scale length (guitar.scale) is empty (null); it may be from 300 to 1000 mm.'],
-    ['guitar.scale', true, 'Scale length (guitar.scale) is true; it may be from 300 to 1000 mm.'],
-    ['guitar.scale', [640], 'Scale length (guitar.scale) is a list; it may be from 300 to 1000 mm.'],
+    ['guitar.scale', undefined, 'Scale length (guitar.scale) is missing; it may be from 300 to 1000 mm, or “frets”.'],
+    ['guitar.scale', null, 'Scale length (guitar.scale) is empty (null); it may be from 300 to 1000 mm, or “frets”.'],
+    ['guitar.scale', true, 'Scale length (guitar.scale) is true; it may be from 300 to 1000 mm, or “frets”.'],
+    ['guitar.scale', [640], 'Scale length (guitar.scale) is a list; it may be from 300 to 1000 mm, or “frets”.'],
     ['guitar.frets', 20.5, 'Frets (guitar.frets) is 20.5; it may be a whole number from 12 to 30.'],
     [
       'guitar.topRadius',
@@ -155,7 +171,7 @@ describe('one bad value', () => {
     expect(problems(withValue('strings.list.E2.id', ''))).toMatchObject([{ path: 'strings.list.0.id' }]);
     expect(says(withValue('strings.list.E2.id', 'E.2'))[0]).toContain('without blanks, full stops and asterisks');
     expect(says(withValue('strings.list.A2.id', 'E2'))).toEqual([
-      'strings.list.1.id is “E2”, as that of an earlier string; each string needs a key of its own.',
+      'strings.list.1.id is “E2”, as that of an earlier item of the list; each needs a key of its own.',
     ]);
   });
 
@@ -165,7 +181,7 @@ describe('one bad value', () => {
   });
 
   it('is told in the field’s own words at the field', () => {
-    expect(checkField('guitar.scale', -1)).toBe('Scale length is −1 mm; it may be from 300 to 1000 mm.');
+    expect(checkField('guitar.scale', -1)).toBe('Scale length is −1 mm; it may be from 300 to 1000 mm, or “frets”.');
     expect(checkField('strings.list.E2.core', 'none')).toBe(
       'Core is the text “none”; it may be from 0.1 to 3 mm, or “plain”.',
     );
@@ -225,7 +241,7 @@ describe('writeJob', () => {
   it('writes the schema’s order whatever the order was, one value a line, with a line break at the end', () => {
     const shuffled = { ...job, guitar: Object.fromEntries(Object.entries(job.guitar).reverse()) } as Job;
     expect(writeJob(shuffled)).toBe(writeJob(job));
-    expect(writeJob(job)).toMatch(/^\{\n {2}"format": "sagitta-job",\n {2}"version": 1,\n/);
+    expect(writeJob(job)).toMatch(/^\{\n {2}"format": "sagitta-job",\n {2}"version": 2,\n/);
     expect(writeJob(job)).toMatch(/\n\}\n$/);
   });
 });

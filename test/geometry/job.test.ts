@@ -105,7 +105,7 @@ describe('the schema as JSON Schema', () => {
     ['strings.list.E2.core', 'none'],
     ['bridge', {}],
     ['pins', []],
-    ['version', 2],
+    ['version', 1],
     ['format', 'another'],
   ])('refuses %s as %j, as the reader does', (path, value) => {
     const bad = setAt(job, path, value);

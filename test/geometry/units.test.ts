@@ -259,7 +259,6 @@ describe('lengths as they are shown', () => {
 });
 
 describe('what is shown can be typed again', () => {
-  const kinds: readonly QuantityKind[] = ['length', 'radius', 'gauge', 'angle', 'force', 'frequency', 'count', 'slope'];
   // Half of the last digit or fraction shown, in the stored unit.
   const finest: Record<QuantityKind, Record<LengthUnit, number>> = {
     length: { mm: 0.05, in: 0.0005 * 25.4, fraction: 25.4 / 128 },
@@ -270,7 +269,12 @@ describe('what is shown can be typed again', () => {
     frequency: { mm: 0.005, in: 0.005, fraction: 0.005 },
     count: { mm: 0, in: 0, fraction: 0 },
     slope: { mm: 0.00005, in: 0.00005, fraction: 0.00005 },
+    cents: { mm: 0.05, in: 0.05, fraction: 0.05 },
+    share: { mm: 0.005, in: 0.005, fraction: 0.005 },
+    moment: { mm: 5, in: 5, fraction: 5 },
+    stress: { mm: 0.0005, in: 0.0005, fraction: 0.0005 },
   };
+  const kinds = Object.keys(finest) as readonly QuantityKind[];
 
   it('to within half of the last digit shown, with or without its unit', () => {
     const numbers = fc.double({ min: -60_000, max: 60_000, noNaN: true });

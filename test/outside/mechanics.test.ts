@@ -3,8 +3,8 @@ import { deckHeight } from '../../geometry/bridge/surface.ts';
 import { boardRadius, crownAt, sag } from '../../geometry/instrument/board.ts';
 import { fretAt } from '../../geometry/instrument/frets.ts';
 import { massPerLength, tension } from '../../geometry/instrument/tension.ts';
-import type { Job } from '../../geometry/job.ts';
 import { bestRadius, fitRadius } from '../../geometry/saddle/radius.ts';
+import type { Settled } from '../../geometry/settle.ts';
 import { solved, workedExample } from '../solved.ts';
 
 describe('frets: equal temperament', () => {
@@ -31,7 +31,7 @@ describe('a conical board', () => {
     const { scale, frets, nutSpread } = base.guitar;
     const nutRadius = 254;
     const hartstein = (x: number) => nutRadius * (1 + (x * (base.strings.spread - nutSpread)) / (scale * nutSpread));
-    const job: Job = {
+    const job: Settled = {
       ...base,
       guitar: { ...base.guitar, relief: 0, boardRadiusNut: nutRadius, boardRadiusEnd: hartstein(fretAt(scale, frets)) },
       action: { bass: 2.2, treble: 2.2, firstFretBass: 2.2, firstFretTreble: 2.2 },

@@ -7,7 +7,7 @@ import { starters } from '../../src/jobs/index.ts';
 import { fitCircle, pointAt } from '../fit-circle.ts';
 import { type PdfFile, readPdf, renderPdf } from '../read-pdf.ts';
 import { readSvg } from '../read-svg.ts';
-import { solved, workedExample } from '../solved.ts';
+import { built, solved, workedExample } from '../solved.ts';
 
 const jobs = [
   ...starters.map(({ id, text }) => {
@@ -19,7 +19,8 @@ const jobs = [
 ];
 
 const files = async (job: (typeof jobs)[number][1]) => {
-  const made = await makeFiles(job, solved(job), 'a4');
+  const settled = built(job);
+  const made = await makeFiles(settled.job, settled.design, 'a4');
   if (!made.ok) throw new Error(made.says);
   const file = (name: string) => {
     const found = made.files.find((one) => one.name === name);

@@ -3,9 +3,9 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { placesAcross } from '../../geometry/instrument/spacing.ts';
 import { report } from '../../geometry/report.ts';
-import { solvedFile } from '../solved.ts';
+import { built, jobFile, workedExampleFile } from '../solved.ts';
 
-const { job, design } = solvedFile(new URL('../jobs/worked-example.json', import.meta.url));
+const { job, design } = built(jobFile(workedExampleFile));
 
 const table = {
   acrossAtSaddle: ['-27.75', '-16.65', '-5.55', '5.55', '16.65', '27.75'],
@@ -48,7 +48,7 @@ describe('the worked example, to its last digit', () => {
   });
 
   it('the file is the example, not a variation of it', () => {
-    const text = readFileSync(new URL('../jobs/worked-example.json', import.meta.url), 'utf8');
+    const text = readFileSync(workedExampleFile, 'utf8');
     expect(JSON.parse(text).strings.list.map((s: { setback: number }) => s.setback)).toEqual([
       4, 3.2, 2.6, 2.2, 2.6, 1.8,
     ]);

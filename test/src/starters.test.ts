@@ -1,20 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readJob, writeJob } from '../../geometry/job-file.ts';
-import { solve } from '../../geometry/solve.ts';
 import { starters } from '../../src/jobs/index.ts';
+import { built } from '../solved.ts';
 
 const readText = (text: string) => {
   const read = readJob(text);
   if (!read.ok) throw new Error(read.problems.map((problem) => problem.says).join('\n'));
   return read;
-};
-
-const solved = (text: string) => {
-  const { job } = readText(text);
-  const result = solve(job);
-  if (!result.ok) throw new Error(result.problems.map((problem) => problem.says).join('\n'));
-  return { job, design: result.design };
 };
 
 it('the demo comes first, and each has a key of its own', () => {
@@ -32,7 +25,7 @@ it('they show a belly and a rectangle, a compound board, a left hand, and length
 });
 
 it('the compound board is the cone of its strings (Hartstein, in American Lutherie)', () => {
-  const { guitar, strings } = readText(starters.find(({ id }) => id === 'kestrel')?.text ?? '').job;
+  const { guitar, strings } = built(readText(starters.find(({ id }) => id === 'kestrel')?.text ?? '').job).job;
   const last = guitar.scale * (1 - 2 ** (-guitar.frets / 12));
   const saddle = guitar.scale + strings.list.reduce((sum, { setback }) => sum + setback, 0) / strings.list.length;
   const cone =
@@ -51,7 +44,7 @@ describe.each(starters.map((starter) => [starter.id, starter] as const))('%s', (
 
   // The usual ranges of steel strings [practice].
   it('is right by every usual range', () => {
-    const { job, design } = solved(text);
+    const { job, design } = built(readText(text).job);
     const between = (value: number, least: number, most: number, what: string) => {
       expect(value, what).toBeGreaterThanOrEqual(least);
       expect(value, what).toBeLessThanOrEqual(most);

@@ -7,15 +7,14 @@ import { starters } from '../../src/jobs/index.ts';
 import { pieces } from '../../templates/pieces/index.ts';
 import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
-import { solved } from '../solved.ts';
+import { built } from '../solved.ts';
 
 const window = svgWindow();
 
 describe.each(starters)('$id', ({ id, text }) => {
   const read = readJob(text);
   if (!read.ok) throw new Error(read.problems[0]?.says);
-  const { job } = read;
-  const design = solved(job);
+  const { job, design } = built(read.job);
   const say = sayWith(job.show);
   const drawings = [threeViews(job, design, 3.5, say), ...pieces.map((piece) => piece.draw(job, design))];
 

@@ -7,7 +7,7 @@ import { boundsOfPrimitives, layOut, sayWith } from '../../geometry/layout.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { pieces } from '../../templates/pieces/index.ts';
-import { solved } from '../solved.ts';
+import { built } from '../solved.ts';
 
 const overlaps = (texts: readonly Text[]): readonly string[] => {
   const boxes = texts.map((text) => ({ text, box: boundsOfPrimitives([text]) }));
@@ -24,8 +24,8 @@ describe.each(starters)('$id', ({ text }) => {
   const read = readJob(text);
   if (!read.ok) throw new Error(read.problems[0]?.says);
   it.each(['mm', 'in', 'fraction'])('in %s', (unit) => {
-    const job = ['show.length', 'show.radius', 'show.gauge'].reduce((j, path) => setAt(j, path, unit), read.job);
-    const design = solved(job);
+    const shown = ['show.length', 'show.radius', 'show.gauge'].reduce((j, path) => setAt(j, path, unit), read.job);
+    const { job, design } = built(shown);
     const say = sayWith(job.show);
     const drawings = [...pieces.map((piece) => piece.draw(job, design)), threeViews(job, design, 3.5, say)];
     for (const { id, marks } of drawings) {

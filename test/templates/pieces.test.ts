@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { setAt } from '../../geometry/fields.ts';
 import { start } from '../../geometry/shape/index.ts';
 import { pieces } from '../../templates/pieces/index.ts';
-import { solved, workedExample } from '../solved.ts';
+import { built, solved, workedExample } from '../solved.ts';
 
 const right = workedExample();
-const left = setAt(right, 'hand', 'left');
+const left = built(setAt(right, 'hand', 'left')).job;
 
 /** Where the bass word, and the bass string or pin, stand across the paper: −1 left, +1 right. */
 const bassSide = (id: string, job: typeof right) => {

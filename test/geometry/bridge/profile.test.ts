@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { endProfile, hollowRadius, profileHeights } from '../../../geometry/bridge/profile.ts';
 import { setAt } from '../../../geometry/fields.ts';
 import { tangentOn } from '../../../geometry/shape/index.ts';
-import { workedExample } from '../../solved.ts';
+import { built, workedExample } from '../../solved.ts';
 
 describe('the end profile', () => {
   const job = workedExample();
@@ -30,7 +30,7 @@ describe('the end profile', () => {
       'guitar.topRadius',
       'flat',
     );
-    expect(endProfile(straight).segments.every((s) => s.kind === 'line')).toBe(true);
+    expect(endProfile(built(straight).job).segments.every((s) => s.kind === 'line')).toBe(true);
   });
 
   it('is as thick at its tips as it was told', () => {

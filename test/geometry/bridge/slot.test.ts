@@ -22,7 +22,7 @@ describe('the saddle line', () => {
 });
 
 describe('the slot', () => {
-  const slot = { width: 3.2, length: 76, depth: 5 };
+  const slot = { width: 3.2, length: 76 };
 
   // A stadium: a rectangle and two half circles.
   it('has the area and the way round of a rectangle with two half circles, however it slants', () => {
@@ -35,7 +35,7 @@ describe('the slot', () => {
   });
 
   it('cannot be as wide as it is long', () => {
-    expect(() => slotOutline({ width: 4, length: 4, depth: 5 }, { x: 0, slant: 0 })).toThrow(/4 mm long/);
+    expect(() => slotOutline({ width: 4, length: 4 }, { x: 0, slant: 0 })).toThrow(/4 mm long/);
   });
 });
 

@@ -4,7 +4,7 @@ import { setAt } from '../../../geometry/fields.ts';
 import { layOut, sayWith } from '../../../geometry/layout.ts';
 import { segmentStart } from '../../../geometry/shape/index.ts';
 import { threeViews, views } from '../../../geometry/views/index.ts';
-import { solved, workedExample } from '../../solved.ts';
+import { built, solved, workedExample } from '../../solved.ts';
 
 const job = workedExample();
 const design = solved(job);
@@ -28,7 +28,7 @@ describe('the view from the tail', () => {
 
   it('shows bass on the left for the right hand, on the right for the left', () => {
     const bassX = (hand: 'right' | 'left') => {
-      const mark = views.tail(setAt(job, 'hand', hand), design).marks.find((m) => m.id === 'bass');
+      const mark = views.tail(built(setAt(job, 'hand', hand)).job, design).marks.find((m) => m.id === 'bass');
       return mark?.kind === 'note' ? mark.at.x : 0;
     };
     expect(bassX('right')).toBeLessThan(0);
