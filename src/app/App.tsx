@@ -1,11 +1,15 @@
 import { type DragEvent, useEffect, useState } from 'react';
 import { Bar } from './bar/Bar.tsx';
+import { AskContext } from './figures/Figure.tsx';
+import { type Asked, HowDialog } from './figures/HowDialog.tsx';
+import { Findings } from './findings/Findings.tsx';
 import { Notices } from './Notices.tsx';
 import { Help } from './numbers/Help.tsx';
 import { Numbers } from './numbers/Numbers.tsx';
 import { Strings } from './numbers/Strings.tsx';
 import { Outcome } from './outcome/Outcome.tsx';
 import { Templates } from './save/Templates.tsx';
+import { SetUp } from './setup/SetUp.tsx';
 import { Sheet } from './sheet/Sheet.tsx';
 import { useBench, useBenchState } from './use-bench.ts';
 import { useInSight } from './use-in-sight.ts';
@@ -19,6 +23,8 @@ export const App = () => {
   const name = useBenchState((state) => state.job.name);
   const [isSaving, setSaving] = useState(false);
   const [isOver, setOver] = useState(false);
+  const [asked, setAsked] = useState<Asked | undefined>();
+  const built = useBenchState((state) => state.built);
 
   useInSight();
   useEffect(() => {
@@ -45,35 +51,44 @@ export const App = () => {
   };
 
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: dropping a file is a second way; “Open job…” is the first
-    <div
-      className="bench"
-      data-over={isOver}
-      onDragOver={(event) => {
-        if (!holdsFile(event)) return;
-        event.preventDefault();
-        setOver(true);
-      }}
-      onDragLeave={({ currentTarget, relatedTarget }) => {
-        if (!(relatedTarget instanceof Node && currentTarget.contains(relatedTarget))) setOver(false);
-      }}
-      onDrop={onDrop}
-    >
-      <Bar onTemplates={() => setSaving(true)} />
-      <Notices />
-      {isOver && <p className="drop">{words.bar.drop}</p>}
-      <main>
-        <div className="stage">
-          <Sheet />
-          <Help />
-        </div>
-        <Numbers />
-        <div className="below">
-          <Strings />
-          <Outcome />
-        </div>
-      </main>
-      {isSaving && <Templates onClose={() => setSaving(false)} />}
-    </div>
+    <AskContext value={setAsked}>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: dropping a file is a second way; “Open job…” is the first */}
+      <div
+        className="bench"
+        data-over={isOver}
+        onDragOver={(event) => {
+          if (!holdsFile(event)) return;
+          event.preventDefault();
+          setOver(true);
+        }}
+        onDragLeave={({ currentTarget, relatedTarget }) => {
+          if (!(relatedTarget instanceof Node && currentTarget.contains(relatedTarget))) setOver(false);
+        }}
+        onDrop={onDrop}
+      >
+        <Bar onTemplates={() => setSaving(true)} />
+        <Notices />
+        {isOver && <p className="drop">{words.bar.drop}</p>}
+        <main>
+          <div className="stage">
+            <Sheet />
+            <Help />
+          </div>
+          <Numbers />
+          <div className="below">
+            <div className="works">
+              <Strings />
+              <SetUp />
+            </div>
+            <div className="results">
+              <Findings />
+              <Outcome />
+            </div>
+          </div>
+        </main>
+        {isSaving && <Templates onClose={() => setSaving(false)} />}
+        {asked && built && <HowDialog asked={asked} built={built} onClose={() => setAsked(undefined)} />}
+      </div>
+    </AskContext>
   );
 };

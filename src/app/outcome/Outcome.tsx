@@ -1,16 +1,20 @@
 import type { ReactNode } from 'react';
+import { figureAt } from '../../../geometry/figures/index.ts';
+import { neckOrBridge } from '../../../geometry/instrument/neck.ts';
 import { nearestGauge } from '../../../geometry/saddle/gauges.ts';
-import { formatQuantity, type QuantityKind, type ShowUnits } from '../../../geometry/units.ts';
-import { Refused } from '../sheet/Refused.tsx';
+import { formatQuantity } from '../../../geometry/units.ts';
+import { FigureValue } from '../figures/Figure.tsx';
+import type { Built } from '../store.ts';
 import { useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { Gauges } from './Gauges.tsx';
 import { gaugeText, isOwn, missText, ownUnit } from './gauge-text.ts';
+import { Load } from './Load.tsx';
 import { PerString } from './PerString.tsx';
 
 const says = words.outcome;
 
-const Fact = ({ name, value, children }: { name: string; value: string; children?: ReactNode }) => (
+const Row = ({ name, value, children }: { name: string; value: ReactNode; children?: ReactNode }) => (
   <div className="fact">
     <dt>{name}</dt>
     <dd>
@@ -19,13 +23,39 @@ const Fact = ({ name, value, children }: { name: string; value: string; children
   </div>
 );
 
-/** A quantity as people read it, its unit with it. */
-export const withUnit =
-  (show: ShowUnits) =>
-  (value: number | string, kind: QuantityKind): string =>
-    formatQuantity(value, kind, show, { unit: true });
+/** A figure of the whole job, by its id; nothing where it does not apply. */
+const Fact = ({ id, built, children }: { id: string; built: Built; children?: ReactNode }) => {
+  const figure = figureAt(id);
+  if (figure === undefined || figure.value(built.job, built.design, 0) === undefined) return null;
+  return (
+    <Row name={figure.title} value={<FigureValue figure={figure} built={built} />}>
+      {children}
+    </Row>
+  );
+};
 
-/** What comes of the numbers; of the last that could be built, where these cannot. */
+/** Neck or bridge: what suits the neck as it is, and what a reset would take. */
+const Neck = ({ built }: { built: Built }) => {
+  const { says: verdict, reset } = neckOrBridge(built.job);
+  const say = (value: number) => formatQuantity(Math.abs(value), 'length', built.job.show, { unit: true });
+  return (
+    <>
+      <h3>{says.neck}</h3>
+      <p>{says.neckSays[verdict]}</p>
+      <dl>
+        <Fact id="suitsFrom" built={built} />
+        <Fact id="suitsTo" built={built} />
+        <Fact id="resetRaise" built={built}>
+          {says.resetFor(say(reset.forThickness))}
+        </Fact>
+        <Fact id="resetAngle" built={built} />
+        <Fact id="resetOffHeel" built={built} />
+      </dl>
+    </>
+  );
+};
+
+/** What comes of the numbers; of the last that could be built, where these cannot. Every figure can be asked how it came about. */
 export const Outcome = () => {
   const built = useBenchState((state) => state.built);
   const isStale = useBenchState((state) => !state.solved.ok);
@@ -38,37 +68,62 @@ export const Outcome = () => {
     );
   }
   const { job, design } = built;
-  const say = withUnit(job.show);
-  const { straightedgeClearance: light, crown, nearestGauge: gauge } = design;
+  const { crown, nearestGauge: gauge } = design;
   const own = nearestGauge(design.gauges.filter(({ radius }) => isOwn(radius, job.show)));
   return (
     <section className="outcome" aria-labelledby="outcome-title" data-stale={isStale}>
       <h2 id="outcome-title">{says.label}</h2>
       {isStale && <p className="stale">{says.stale}</p>}
-      <Refused />
+      <p className="small">{says.askThem}</p>
       <dl>
-        <Fact name={says.clearance} value={say(Math.abs(light), 'length')}>
-          {light < 0 ? says.clearanceHigh : says.clearanceLight}
+        <Fact id="straightedgeClearance" built={built}>
+          {design.straightedgeClearance < 0 ? says.clearanceHigh : says.clearanceLight}
         </Fact>
-        <Fact name={says.crown} value={say(crown.radius, 'radius')}>
+        <Fact id="bestSaddleRadius" built={built}>
           {says.crownMiss(missText(crown.worst, job.show))}
         </Fact>
-        <Fact name={says.gauge} value={gaugeText(gauge.radius, job.show)}>
+        <Row name={says.gauge} value={gaugeText(gauge.radius, job.show)}>
           {says.gaugeMiss(missText(gauge.worst, job.show))}
-        </Fact>
+        </Row>
         {own && own !== gauge && (
-          <Fact name={says.ownGauge[ownUnit(job.show)]} value={gaugeText(own.radius, job.show)}>
+          <Row name={says.ownGauge[ownUnit(job.show)]} value={gaugeText(own.radius, job.show)}>
             {says.gaugeMiss(missText(own.worst, job.show))}
-          </Fact>
+          </Row>
         )}
-        <Fact name={says.woodUnder} value={say(design.woodUnderSlot, 'length')} />
-        <Fact name={says.fromNut} value={say(design.saddleLine.x, 'length')}>
+        <Fact id="woodUnderSlot" built={built} />
+        <Fact id="saddleLine" built={built}>
           {says.fromNutSays}
         </Fact>
-        <Fact name={says.tension} value={say(design.totalTension, 'force')} />
-        <Fact name={says.downforce} value={say(design.totalDownforce, 'force')} />
+        <Fact id="slotSlant" built={built}>
+          {says.slantSays}
+        </Fact>
       </dl>
-      <PerString built={built} />
+      <PerString built={built} title={says.perString} ids={['exposure', 'breakAngle', 'saddleHeight', 'lifeLeft']} />
+      <PerString
+        built={built}
+        title={says.breakPoints}
+        ids={['neededSetback', 'setback', 'breakPoint', 'alongSaddle']}
+      />
+      <h3>{says.saddle}</h3>
+      <dl>
+        {['saddleThickness', 'saddleLength', 'thicknessNeeded', 'blankLength', 'blankHeight'].map((id) => (
+          <Fact key={id} id={id} built={built} />
+        ))}
+      </dl>
+      <PerString
+        built={built}
+        title={says.pull}
+        ids={['tension', 'downforce']}
+        sums={['totalTension', 'totalDownforce']}
+      />
+      <Load built={built} />
+      <Neck built={built} />
+      <h3>{says.readings}</h3>
+      <dl>
+        {['scale', 'scaleError', 'neckPlaneHeight', 'neckPlaneAtPitch', 'neckPlaneByStraightedge', 'rise'].map((id) => (
+          <Fact key={id} id={id} built={built} />
+        ))}
+      </dl>
       <Gauges built={built} />
     </section>
   );

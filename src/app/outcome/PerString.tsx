@@ -1,28 +1,36 @@
+import { figureAt } from '../../../geometry/figures/index.ts';
 import { shortName } from '../../../geometry/names.ts';
-import { formatQuantity } from '../../../geometry/units.ts';
+import { lifeLeft } from '../../../geometry/saddle/life.ts';
+import { FigureValue } from '../figures/Figure.tsx';
 import type { Built } from '../store.ts';
 import { words } from '../words.ts';
 
-const { heads, ...says } = words.outcome;
+const says = words.outcome;
 
-/** What comes of it at each string, and the sums. */
-export const PerString = ({ built: { job, design } }: { built: Built }) => {
-  const { show } = job;
-  const unit = words.numbers.unit[show.length];
-  const length = (value: number) => formatQuantity(value, 'length', show, { digits: show.length === 'mm' ? 2 : 3 });
-  const columns = [
-    [heads.exposure, unit],
-    [heads.breakAngle, '°'],
-    [heads.tension, 'N'],
-    [heads.downforce, 'N'],
-    [heads.saddleHeight, unit],
-  ] as const;
+/** What stands under a column's head: the unit of what is in it. */
+const unitOf = (kind: string, { job: { show } }: Built): string =>
+  kind === 'length' ? words.numbers.unit[show.length] : kind === 'angle' ? '°' : kind === 'force' ? 'N' : '';
+
+/** A table of figures with a row for each string, bass first; each can be asked how it came about. */
+export const PerString = ({
+  built,
+  title,
+  ids,
+  sums,
+}: {
+  built: Built;
+  title: string;
+  ids: readonly string[];
+  sums?: readonly string[];
+}) => {
+  const columns = ids.flatMap((id) => figureAt(id) ?? []);
+  const limits = ids.includes('lifeLeft') ? lifeLeft(built.job, built.design).map(({ limit }) => limit) : [];
   return (
     <>
-      <h3>{says.perString}</h3>
+      <h3>{title}</h3>
       <section
         className="scroll"
-        aria-label={says.perStringScroll}
+        aria-label={says.table(title)}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard
         tabIndex={0}
       >
@@ -30,40 +38,42 @@ export const PerString = ({ built: { job, design } }: { built: Built }) => {
           <thead>
             <tr>
               <th scope="col">
-                <span className="unseen">{heads.string}</span>
+                <span className="unseen">{says.heads.string}</span>
               </th>
-              {columns.map(([head, of]) => (
-                <th key={head} scope="col">
-                  {head} <small>{of}</small>
+              {columns.map((figure) => (
+                <th key={figure.id} scope="col">
+                  {says.heads[figure.id] ?? figure.title} <small>{unitOf(figure.kind, built)}</small>
                 </th>
               ))}
+              {limits.length > 0 && <th scope="col">{says.heads.lifeLimit}</th>}
             </tr>
           </thead>
           <tbody>
-            {design.strings.map((s) => (
+            {built.design.strings.map((s, k) => (
               <tr key={s.id} data-string={s.id}>
                 <th scope="row">{shortName(s.name)}</th>
-                <td>{length(s.exposure)}</td>
-                <td>{formatQuantity(s.breakAngle, 'angle', show)}</td>
-                <td>{formatQuantity(s.tension, 'force', show)}</td>
-                <td>{formatQuantity(s.downforce, 'force', show)}</td>
-                <td>{length(s.saddleHeight)}</td>
+                {columns.map((figure) => (
+                  <td key={figure.id}>
+                    <FigureValue figure={figure} built={built} k={k} isBare />
+                  </td>
+                ))}
+                {limits[k] && <td className="word">{says.limits[limits[k]]}</td>}
               </tr>
             ))}
           </tbody>
-          <tfoot>
-            <tr>
-              <th scope="row">{says.sum}</th>
-              <td />
-              <td />
-              <td>{formatQuantity(design.totalTension, 'force', show)}</td>
-              <td>{formatQuantity(design.totalDownforce, 'force', show)}</td>
-              <td />
-            </tr>
-          </tfoot>
+          {sums && (
+            <tfoot>
+              <tr>
+                <th scope="row">{says.sum}</th>
+                {sums.map((id) => {
+                  const figure = figureAt(id);
+                  return <td key={id}>{figure && <FigureValue figure={figure} built={built} isBare />}</td>;
+                })}
+              </tr>
+            </tfoot>
+          )}
         </table>
       </section>
-      <p className="small">{says.notes}</p>
     </>
   );
 };

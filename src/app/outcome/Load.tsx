@@ -1,0 +1,51 @@
+import { helds } from '../../../geometry/bridge/load.ts';
+import { figureAt } from '../../../geometry/figures/index.ts';
+import { FigureValue } from '../figures/Figure.tsx';
+import type { Built } from '../store.ts';
+import { words } from '../words.ts';
+
+const says = words.outcome;
+const rows = ['down', 'moment', 'meanStress', 'rearStress', 'meanShear'] as const;
+
+/** The load on the glue line, for each way in which the strings can be held; the job's own marked. */
+export const Load = ({ built }: { built: Built }) => {
+  const now = built.job.plate.state === 'worn' ? 'wornPlate' : 'pins';
+  return (
+    <>
+      <h3>{says.load}</h3>
+      <section
+        className="scroll"
+        aria-label={says.table(says.load)}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard
+        tabIndex={0}
+      >
+        <table className="figures load">
+          <thead>
+            <tr>
+              <th scope="col">
+                <span className="unseen">{says.loadWhat}</span>
+              </th>
+              {helds.map((held) => (
+                <th key={held} scope="col" data-now={held === now}>
+                  {says.held[held]} {held === now && <small>{says.asItIs}</small>}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map((row) => (
+              <tr key={row}>
+                <th scope="row">{says.loads[row]}</th>
+                {helds.map((held) => {
+                  const figure = figureAt(`load.${held}.${row}`);
+                  return <td key={held}>{figure && <FigureValue figure={figure} built={built} isBare />}</td>;
+                })}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+      <p className="small">{says.loadSays}</p>
+    </>
+  );
+};
