@@ -2,7 +2,7 @@ import type { z } from 'zod/mini';
 import { type FieldWords, type Job, jobSchema, words } from './job.ts';
 import { formatQuantity, type QuantityKind, type ShowUnits } from './units.ts';
 
-/** One field of a job: its path and its words. In the path of a string's field `*` stands for the string's key. */
+/** One field of a job: its path and its words. In the path of a field of a list's item, such as a string's, `*` stands for the item's key. */
 export interface FieldInfo extends FieldWords {
   readonly path: string;
 }
@@ -33,7 +33,7 @@ export function itemOf(schema: Schema | undefined): Schema | undefined {
   return def?.type === 'array' ? (def as z.core.$ZodArrayDef).element : undefined;
 }
 
-/** The schema at a job's path, where a string's key or `*` stands for any of its kind; undefined if there is none. */
+/** The schema at a job's path, where the key of a list's item or `*` stands for any of its kind; undefined if there is none. */
 export function schemaAt(path: string): Schema | undefined {
   let at: Schema | undefined = jobSchema;
   for (const key of path.split('.')) {
@@ -56,31 +56,41 @@ const allFields: readonly FieldInfo[] = [...walk(jobSchema, '')];
 
 /** The order of the bench. Each group claims fields by their path or by a beginning of it; the longest claim wins. */
 const order: readonly (readonly [id: string, title: string, claims: readonly string[]])[] = [
-  ['job', 'The job', ['name', 'date', 'hand', 'show']],
+  ['job', 'The job', ['name', 'date', 'hand', 'show', 'work']],
+  ['strung', 'Before it comes apart', ['strung']],
   [
     'measured',
     'Measured on the guitar',
     [
       'guitar.scale',
+      'guitar.measured',
       'guitar.boardRadiusNut',
       'guitar.boardRadiusEnd',
       'guitar.frets',
       'guitar.bodyJoint',
       'guitar.nutSpread',
+      'guitar.boardWidth',
       'strings.spread',
       'strings.spacing',
       'guitar.neckPlaneHeight',
       'guitar.rise',
       'guitar.topRadius',
+      'guitar.heelDepth',
       'guitar.relief',
       'guitar',
     ],
   ],
+  ['scar', 'Old scar', ['scar']],
   ['action', 'Wanted action', ['action']],
-  ['bridge', 'The bridge', ['bridge']],
-  ['slot', 'The slot', ['slot']],
+  // Where the slot lies is taken before the bridge around it.
+  ['bridge', 'The bridge', ['slot.fromNut', 'slot.slant', 'bridge']],
+  ['slot', 'The slot', ['slot.line', 'slot']],
+  ['saddle', 'The saddle', ['saddle']],
   ['pins', 'The pins', ['pins']],
-  ['strings', 'The strings', ['strings']],
+  ['plate', 'The bridge plate', ['plate']],
+  ['strings', 'The strings', ['strings.setbacks', 'strings.finger', 'strings']],
+  ['setup', 'Set-up', ['setup']],
+  ['limits', 'Ranges of this job', ['limits']],
 ];
 
 /** The place of the longest claim to this path: the group's, then the claim's own. */
@@ -98,15 +108,17 @@ function placeOf(path: string): { readonly group: number; readonly claim: number
   return best;
 }
 
+const isKey = (path: string): boolean => path.endsWith('.*.id');
+
 /**
  * Every field a person can set, in the order in which it is taken on the bench. Read from the schema: a new field shows up
- * in the group that claims its path. A string's key is left out, as nobody types it.
+ * in the group that claims its path. The keys of lists' items are left out, as nobody types them.
  */
 export const fieldGroups: readonly FieldGroup[] = order.map(([id, title], group) => ({
   id,
   title,
   fields: allFields
-    .filter(({ path }) => path !== 'strings.list.*.id' && placeOf(path)?.group === group)
+    .filter(({ path }) => !isKey(path) && placeOf(path)?.group === group)
     .sort((a, b) => (placeOf(a.path)?.claim ?? 0) - (placeOf(b.path)?.claim ?? 0)),
 }));
 
@@ -120,8 +132,8 @@ export function fieldAt(path: string): FieldInfo | undefined {
 /** The fields of the string with this key, their paths made out. */
 export const stringFields = (id: string): readonly FieldInfo[] =>
   allFields
-    .filter(({ path }) => path.startsWith('strings.list.*.') && path !== 'strings.list.*.id')
-    .map((field) => ({ ...field, path: field.path.replace('*', id) }));
+    .filter(({ path }) => path.startsWith('strings.list.*.') && !isKey(path))
+    .map((field) => ({ ...field, path: field.path.replace('*', () => id) }));
 
 type Bag = Readonly<Record<string, unknown>>;
 const isBag = (value: unknown): value is Bag => typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -158,12 +170,21 @@ function withValue(at: unknown, keys: readonly string[], value: unknown, path: s
 export const setAt = (job: Job, path: string, value: unknown): Job =>
   withValue(job, path.split('.'), value, path) as Job;
 
+/** A path whose `*` are made out by the keys that stand at the same places of another one. */
+const madeOut = (path: string, by: string): string => {
+  const keys = by.split('.');
+  return path
+    .split('.')
+    .map((key, place) => (key === '*' ? (keys[place] ?? key) : key))
+    .join('.');
+};
+
 /** Whether the field counts in this job: the depth at a belly bridge's tips does not on a rectangular one. */
 export function applies(field: FieldInfo, job: Job): boolean {
   const { only, path } = field;
   if (only === undefined) return true;
   return [only].flat().some((one) => {
-    const value = getAt(job, one.path.replace('*', path.split('.')[2] ?? ''));
+    const value = getAt(job, madeOut(one.path, path));
     return 'is' in one ? value === one.is : value !== one.isNot;
   });
 }

@@ -1,8 +1,27 @@
 import { describe, expect, it } from 'vitest';
 import { applies, fieldAt, fieldGroups, getAt, setAt, stringFields, usualText } from '../../geometry/fields.ts';
+import type { Job } from '../../geometry/job.ts';
 import { newJob } from '../../geometry/job-file.ts';
 
-const job = newJob('2026-03-01');
+const fresh = newJob('2026-03-01');
+/** A job with something in each of its lists. */
+const job: Job = {
+  ...fresh,
+  guitar: {
+    ...fresh.guitar,
+    measured: [
+      { id: 'F5', fret: 5, distance: 160.5 },
+      { id: 'F12', fret: 12, distance: 320.1 },
+    ],
+  },
+  setup: {
+    log: ['P1', 'P2'].map((id) => ({
+      id,
+      note: '',
+      readings: ['E2', 'E4'].map((string) => ({ id: string, action: 2.6, cents: 'not taken' as const })),
+    })),
+  },
+};
 const shown = fieldGroups.flatMap((group) => group.fields.map((field) => field.path));
 const field = (path: string) => {
   const found = fieldAt(path);
@@ -18,35 +37,51 @@ const leaves = (value: unknown, path: string): string[] => {
 };
 
 describe('fieldGroups', () => {
-  it('shows every value of a job once, but for its format and the strings’ keys', () => {
-    const held = leaves(job, '').filter((path) => !['format', 'version', 'strings.list.*.id'].includes(path));
-    expect([...shown].sort()).toEqual(held.sort());
+  it('shows every value of a job once, but for its format and the keys of its lists', () => {
+    const held = leaves(job, '').filter((path) => !/^(format|version)$|\.\*\.id$/.test(path));
+    // A range is kept in a job only where it was changed.
+    expect(shown.filter((path) => !path.startsWith('limits.')).sort()).toEqual(held.sort());
+    expect(shown).toContain('limits.exposure.from');
   });
 
   it('goes in the order of the bench', () => {
     expect(fieldGroups.map((group) => group.title)).toEqual([
       'The job',
+      'Before it comes apart',
       'Measured on the guitar',
+      'Old scar',
       'Wanted action',
       'The bridge',
       'The slot',
+      'The saddle',
       'The pins',
+      'The bridge plate',
       'The strings',
+      'Set-up',
+      'Ranges of this job',
     ]);
-    expect(fieldGroups[1]?.fields.map(({ path }) => path)).toEqual([
+    expect(fieldGroups[2]?.fields.map(({ path }) => path)).toEqual([
       'guitar.scale',
+      'guitar.measured.*.fret',
+      'guitar.measured.*.distance',
       'guitar.boardRadiusNut',
       'guitar.boardRadiusEnd',
       'guitar.frets',
       'guitar.bodyJoint',
       'guitar.nutSpread',
+      'guitar.boardWidth',
       'strings.spread',
       'strings.spacing',
       'guitar.neckPlaneHeight',
       'guitar.rise',
       'guitar.topRadius',
+      'guitar.heelDepth',
       'guitar.relief',
     ]);
+    const of = (id: string) => fieldGroups.find((group) => group.id === id)?.fields.map(({ path }) => path);
+    expect(of('bridge')?.slice(0, 3)).toEqual(['slot.fromNut', 'slot.slant', 'bridge.footprint']);
+    expect(of('slot')?.[0]).toBe('slot.line');
+    expect(of('strings')?.slice(0, 2)).toEqual(['strings.setbacks', 'strings.finger']);
   });
 
   it('says of each number its range and what it means; presets and usual ranges lie in the range', () => {
@@ -73,6 +108,12 @@ describe('fieldAt', () => {
     });
     expect(field('strings.list.E2.gauge')).toMatchObject({ path: 'strings.list.E2.gauge', kind: 'gauge' });
     expect(stringFields('E2').map(({ path }) => path)).toContain('strings.list.E2.setback');
+  });
+
+  it('finds a field in a list within a list, by the key of each', () => {
+    expect(field('setup.log.P1.readings.E2.action')).toMatchObject({ label: 'Action measured', word: 'not taken' });
+    expect(field('guitar.measured.F5.distance')).toMatchObject({ label: 'From the nut', kind: 'length' });
+    expect(fieldAt('setup.log.P1.readings.E2')).toBeUndefined();
   });
 
   it('finds nothing where no field is', () => {
@@ -107,6 +148,16 @@ describe('getAt and setAt', () => {
     expect(other.strings.list[1]).toBe(turned.strings.list[1]);
   });
 
+  it('find a value in a list within a list, and leave all else as it was', () => {
+    expect(getAt(job, 'setup.log.P2.readings.E4.action')).toBe(2.6);
+    const other = setAt(job, 'setup.log.P2.readings.E4.action', 1.9);
+    expect(getAt(other, 'setup.log.P2.readings.E4.action')).toBe(1.9);
+    expect(getAt(other, 'setup.log.P2.readings.E2.action')).toBe(2.6);
+    expect(other.setup.log[0]).toBe(job.setup.log[0]);
+    expect(getAt(setAt(job, 'guitar.measured.F12.distance', 321), 'guitar.measured.F12.distance')).toBe(321);
+    expect(() => setAt(job, 'setup.log.P3.readings.E2.action', 1)).toThrow(RangeError);
+  });
+
   it('reach nothing outside the job', () => {
     expect(getAt(job, 'guitar.constructor')).toBeUndefined();
     expect(getAt(job, '__proto__.toString')).toBeUndefined();
@@ -128,6 +179,14 @@ describe('applies', () => {
       expect(applies(field(path), rectangular)).toBe(false);
     }
     expect(applies(field('bridge.depth'), rectangular)).toBe(true);
+  });
+
+  it('makes out a key by its own place in the path, however deep it lies', () => {
+    const cents = field('setup.log.P2.readings.E4.cents');
+    const only = { ...cents, only: { path: 'setup.log.*.readings.*.action', is: 'not taken' } };
+    expect(applies(only, job)).toBe(false);
+    expect(applies(only, setAt(job, 'setup.log.P1.readings.E4.action', 'not taken'))).toBe(false);
+    expect(applies(only, setAt(job, 'setup.log.P2.readings.E4.action', 'not taken'))).toBe(true);
   });
 
   it('hides the wrap of a plain string only', () => {
