@@ -44,7 +44,7 @@ describe('typing at a field', () => {
     bench.leave('bridge.thickness');
     const state = bench.getState();
     expect(state.job).toBe(job);
-    expect(state.built?.job).toBe(job);
+    expect(state.built?.job).toEqual(job);
     expect(state.past).toEqual([]);
     expect(refusedFields(state)).toEqual(['Thickness, centre: what is typed cannot be used; drawn with 9.4 mm.']);
     expect(refusedFields(demoBench().getState())).toEqual([]);

@@ -42,13 +42,15 @@ function accepts(schema: Schema, value: unknown): boolean {
     return value.length <= longest && new RegExp(String(schema.pattern ?? ''), 'u').test(value);
   }
   if (Array.isArray(value)) {
-    if (value.length < Number(schema.minItems) || value.length > Number(schema.maxItems)) return false;
+    if (value.length < Number(schema.minItems ?? 0) || value.length > Number(schema.maxItems)) return false;
     return value.every((part) => accepts(items as Schema, part));
   }
   const bag = value as Bag;
   return (
-    (required as string[]).every((key) => Object.hasOwn(bag, key)) &&
-    Object.entries(properties as Record<string, Schema>).every(([key, part]) => accepts(part, bag[key]))
+    ((required ?? []) as string[]).every((key) => Object.hasOwn(bag, key)) &&
+    Object.entries(properties as Record<string, Schema>).every(
+      ([key, part]) => !Object.hasOwn(bag, key) || accepts(part, bag[key]),
+    )
   );
 }
 
@@ -101,6 +103,14 @@ describe('the schema as JSON Schema', () => {
     ['name', 'x'.repeat(201)],
     ['date', '2026-02-30'],
     ['strings.list', []],
+    ['strings.list.E2.cents', 61],
+    ['guitar.scale', 'strung'],
+    ['guitar.neckPlaneHeight', 'frets'],
+    ['slot.line', 'worst'],
+    ['strung.relief', -0.1],
+    ['limits.exposure', { from: 'little' }],
+    ['setup.log', [{ id: 'P1', note: '' }]],
+    ['setup.log', Array.from({ length: 61 }, (_, k) => ({ id: `P${k}`, note: '', readings: [] }))],
     ['strings.list.E2.id', 'a.b'],
     ['strings.list.E2.core', 'none'],
     ['bridge', {}],
@@ -115,6 +125,12 @@ describe('the schema as JSON Schema', () => {
 
   it('lets keys through that it does not know', () => {
     expect(accepts(schema, setAt(job, 'bridge.colour', 'brown'))).toBe(true);
+  });
+
+  it('lets a range of the job’s own be given in part', () => {
+    const own = setAt(job, 'limits.exposure', { from: 2.2, to: 'usual' });
+    expect(accepts(schema, own)).toBe(true);
+    expect(z.safeParse(jobSchema, own).success).toBe(true);
   });
 });
 
