@@ -11,9 +11,15 @@ import { pathIntersections } from '../shape/intersect.ts';
 import { bounds } from '../shape/measure.ts';
 import { polyline } from '../shape/path.ts';
 import type { Path, Point } from '../shape/types.ts';
+import { oldScar } from './old-scar.ts';
+import { oldSlot } from './old-slot.ts';
+import { wireHole } from './wire-hole.ts';
 
 /** How far the strings are drawn in front of the bridge, mm. */
 const BEFORE = 12;
+
+/** Half the length of the mark at each break point, mm. */
+const BREAK = 1;
 
 /** Half the length of the ticks that mark the saddle line and the pin row on the centre line, mm. */
 export const TICK = 2;
@@ -41,6 +47,7 @@ export const shoulderEdges = (job: Settled, outline: Path): readonly (readonly [
 /** The bridge from above: x across (+ treble, to the right; mirrored for the left hand), y the distance from the nut, mm. */
 export const above = (job: Settled, design: Design): Drawing => {
   const { bridge, slot, pins } = job;
+  const { wireHole: wire } = job.saddle;
   const outline = footprintOutline(job, design);
   const half = bridge.length / 2;
   const { bridgeFront: front, bridgeRear: rear, saddleLine, datum } = design;
@@ -50,6 +57,7 @@ export const above = (job: Settled, design: Design): Drawing => {
   const pinRow = (bassPin.y + treblePin.y) / 2;
 
   const marks: Mark[] = [
+    ...oldScar(job),
     stroke('bridge.outline', outline, { line: 'outline', purpose: 'cut', matter: 'wood', jobPath: 'bridge.footprint' }),
     ...shoulderEdges(job, outline).map(([a, b], k) => ({
       ...showLine(`bridge.shoulder.${k === 0 ? 'bass' : 'treble'}`, a, b),
@@ -61,6 +69,8 @@ export const above = (job: Settled, design: Design): Drawing => {
       matter: 'bone',
       jobPath: 'slot.length',
     }),
+    ...oldSlot(job, design),
+    ...wireHole(job, design),
     ...design.strings.map((s) =>
       stroke(`pin.${s.id}`, circle(s.pin, pins.hole / 2), {
         line: 'outline',
@@ -76,6 +86,10 @@ export const above = (job: Settled, design: Design): Drawing => {
         { line: 'thin', purpose: 'show', jobPath: `strings.list.${s.id}.setback` },
       );
     }),
+    ...design.strings.map(({ id, acrossAtSaddle: x, breakX: y }) => ({
+      ...showLine(`break.${id}`, { x: x - BREAK, y }, { x: x + BREAK, y }),
+      jobPath: `strings.list.${id}.setback`,
+    })),
     ...[saddleLine.x, pinRow].map((y, k) => showLine(`centre.tick.${k}`, { x: -TICK, y }, { x: TICK, y })),
     showLine('centre', { x: 0, y: top - 4 }, { x: 0, y: rear + 3 }, 'centre'),
     ...design.strings.map((s) =>
@@ -104,9 +118,17 @@ export const above = (job: Settled, design: Design): Drawing => {
       shift: { dx: 0, dy: -0.5 },
       stagger: 'names',
     }),
-    note('fromNut', { x: 0, y: rear }, ['saddle line ', length(saddleLine.x), ' from the nut'], {
-      shift: { dx: 0, dy: 5.8 },
-    }),
+    note(
+      'fromNut',
+      { x: 0, y: rear },
+      [
+        'saddle line ',
+        length(saddleLine.x),
+        ' from the nut',
+        ...(wire === 'none' ? [] : [' · wire hole ⌀ ', length(wire)]),
+      ],
+      { shift: { dx: 0, dy: 5.8 } },
+    ),
   ];
   return { id: 'above', title: 'From above', marks: [...forHand(marks, job.hand), ...header] };
 };

@@ -5,6 +5,7 @@ import { shortName } from '../names.ts';
 import { crownHeight } from '../saddle/radius.ts';
 import type { Settled } from '../settle.ts';
 import { pen, polyline } from '../shape/path.ts';
+import { block, elementMark } from './element.ts';
 
 /** How far the planes are drawn before and behind the bridge, mm. */
 const BEFORE = 27;
@@ -21,10 +22,16 @@ export const middleString = (design: Design): SolvedString =>
 export const middle = (job: Settled, design: Design): Drawing => {
   const { slot, pins, guitar } = job;
   const { bridgeFront: front, bridgeRear: rear, saddleLine, topHeight, deckCentre, slotFloor } = design;
+  const { under } = job.saddle;
+  const { bottom, thickness } = design.saddle;
   const string = middleString(design);
   const at = (x: number, z: number) => ({ x: -x, y: -z });
-  const halfSlot = (slot.width / 2) * Math.hypot(1, saddleLine.slant);
-  const crown = crownHeight(design.crown, 0);
+  const aslant = Math.hypot(1, saddleLine.slant);
+  const halfSlot = (slot.width / 2) * aslant;
+  const halfThick = (thickness / 2) * aslant;
+  const crown = crownHeight(design.cut ?? design.crown, 0);
+  const saddleFront = saddleLine.x - halfThick;
+  const saddleRear = saddleLine.x + halfThick;
   const slotFront = saddleLine.x - halfSlot;
   const slotRear = saddleLine.x + halfSlot;
   const nutward = front - BEFORE;
@@ -47,13 +54,14 @@ export const middle = (job: Settled, design: Design): Drawing => {
     ],
     true,
   );
-  const round = Math.min(halfSlot, crown - slotFloor);
-  const saddle = pen(at(slotRear, slotFloor))
-    .line(at(slotRear, crown - round))
-    .arc(at(saddleLine.x, crown), halfSlot, 1)
-    .arc(at(slotFront, crown - round), halfSlot, 1)
-    .line(at(slotFront, slotFloor))
+  const round = Math.min(halfThick, crown - bottom);
+  const saddle = pen(at(saddleRear, bottom))
+    .line(at(saddleRear, crown - round))
+    .arc(at(saddleLine.x, crown), halfThick, 1)
+    .arc(at(saddleFront, crown - round), halfThick, 1)
+    .line(at(saddleFront, bottom))
     .close();
+  const element = block(at(slotRear, bottom), at(slotFront, slotFloor));
   const deckAtPin = string.leaves.z;
   const head = pen(at(pinX + halfHead, deckAtPin))
     .arc(at(pinX, deckAtPin + halfHead), halfHead, 1)
@@ -75,6 +83,7 @@ export const middle = (job: Settled, design: Design): Drawing => {
       hatch: { holes: [], angle: 135 },
       jobPath: 'slot.width',
     }),
+    ...(under > 0 ? [elementMark(element)] : []),
     showLine('top', at(tailward, topHeight), at(nutward, topHeight), 'outline'),
     showLine('pin.hole.rear', at(pinX + halfHole, deckCentre), at(pinX + halfHole, topHeight), 'hidden'),
     showLine('pin.hole.front', at(pinX - halfHole, deckCentre), at(pinX - halfHole, topHeight), 'hidden'),
@@ -105,11 +114,12 @@ export const middle = (job: Settled, design: Design): Drawing => {
     ),
     note('fretPlane.name', at(nutward, 0), ['fret plane'], { anchor: 'end', shift: { dx: 0.5, dy: 1.1 } }),
     note('straightedge.name', at(tailward, rise), ['straightedge'], { anchor: 'start', shift: { dx: -0.6, dy: -0.4 } }),
-    note('slot.depth', at(saddleLine.x, topHeight), ['slot ', length(slot.depth), ' deep'], {
-      anchor: 'start',
-      shift: { dx: -1, dy: 1.4 },
-      jobPath: 'slot.depth',
-    }),
+    note(
+      'slot.depth',
+      at(saddleLine.x, topHeight),
+      ['slot ', length(slot.depth), ' deep', ...(under > 0 ? [', element ', length(under)] : [])],
+      { anchor: 'start', shift: { dx: -1, dy: 1.4 }, jobPath: 'slot.depth' },
+    ),
     upright(
       'guitar.neckPlaneHeight',
       at(nutward, rise),

@@ -1,15 +1,16 @@
 import { endProfile } from '../bridge/profile.ts';
 import { undersideHeight } from '../bridge/surface.ts';
 import type { Design } from '../design.ts';
-import type { Drawing, Mark } from '../drawing.ts';
+import type { Drawing, Label, Mark } from '../drawing.ts';
 import { boardRadius } from '../instrument/board.ts';
 import { across, fixedLength, forHand, note, radius, showLine, stroke, upright } from '../marks.ts';
-import { saddleOutline } from '../saddle/face.ts';
+import { halfSlot, saddleOutline } from '../saddle/face.ts';
 import type { Settled } from '../settle.ts';
 import { circle } from '../shape/arc.ts';
 import { pen, polyline } from '../shape/path.ts';
 import { drop } from '../shape/sagitta.ts';
 import type { Path } from '../shape/types.ts';
+import { block, elementMark } from './element.ts';
 
 /** How far the top is drawn beyond the bridge, mm. */
 const BEYOND = 5;
@@ -22,6 +23,12 @@ const archedLine = (r: number | 'flat', z: number, half: number): Path => {
   return r === 'flat' ? polyline([from, to], false) : pen(from).arc(to, r, 1).path();
 };
 
+/** What the crown is cut to, in words. */
+const crownWords = (job: Settled, { cut }: Design): Label => {
+  if (cut === undefined) return ['crown by each string'];
+  return ['crown ', radius(cut.radius), job.saddle.crown === 'gauge' && cut.radius !== 'flat' ? ' gauge' : ''];
+};
+
 /** A section at the saddle line, seen from the tail: x across (+ treble, to the right; mirrored for the left hand), y DOWN from the fret plane, mm. */
 export const tail = (job: Settled, design: Design): Drawing => {
   const { bridge, guitar } = job;
@@ -29,6 +36,9 @@ export const tail = (job: Settled, design: Design): Drawing => {
   const shoulder = bridge.deckWidth / 2;
   const { profile, strings } = design;
   const saddle = saddleOutline(design, 'across');
+  const floor = halfSlot(job, design, 'across');
+  const element =
+    job.saddle.under > 0 ? [block({ x: -floor, y: -design.saddle.bottom }, { x: floor, y: -design.slotFloor })] : [];
   const board = boardRadius(guitar, design.saddleLine.x);
   const reach = Math.min(job.strings.spread / 2 + 9, board === 'flat' ? Number.POSITIVE_INFINITY : board * 0.95);
   const bottom = -undersideHeight(job, half);
@@ -39,7 +49,7 @@ export const tail = (job: Settled, design: Design): Drawing => {
       line: 'outline',
       purpose: 'show',
       matter: 'wood',
-      hatch: { holes: [saddle] },
+      hatch: { holes: [saddle, ...element] },
       jobPath: 'bridge.topRadius',
     }),
     stroke('top', archedLine(guitar.topRadius, design.topHeight, half + BEYOND), {
@@ -48,6 +58,7 @@ export const tail = (job: Settled, design: Design): Drawing => {
       jobPath: 'guitar.topRadius',
     }),
     stroke('saddle', saddle, { line: 'outline', purpose: 'show', matter: 'bone', jobPath: 'slot.depth' }),
+    ...element.map(elementMark),
     stroke('board', archedLine(board, 0, reach), {
       line: 'phantom',
       purpose: 'show',
@@ -116,7 +127,7 @@ export const tail = (job: Settled, design: Design): Drawing => {
         jobPath: 'guitar.boardRadiusEnd',
       },
     ),
-    note('crown.radius', { x: -shoulder, y: -highest }, ['crown ', radius(design.crown.radius)], {
+    note('crown.radius', { x: -shoulder, y: -highest }, crownWords(job, design), {
       anchor: 'end',
       shift: { dx: -0.6, dy: -0.5 },
       stagger: 'radii',

@@ -6,6 +6,9 @@ import { shortName } from '../../geometry/names.ts';
 import { acrossAt } from '../../geometry/saddle/heights.ts';
 import { circle } from '../../geometry/shape/arc.ts';
 import { shoulderEdges, TICK } from '../../geometry/views/above.ts';
+import { oldScar } from '../../geometry/views/old-scar.ts';
+import { oldSlot } from '../../geometry/views/old-slot.ts';
+import { wireHole } from '../../geometry/views/wire-hole.ts';
 import type { Piece } from './piece.ts';
 
 /** Half the length of the cross that marks a drill centre, mm. */
@@ -38,9 +41,24 @@ export const footprint: Piece = {
       ` deep · ${strings.length} holes ⌀ `,
       length(pins.hole),
     ];
+    const { wireHole: wire, wireAcross } = job.saddle;
+    const filled = oldSlot(job, design);
     const marks: Mark[] = [
+      ...oldScar(job),
       stroke('outline', outline, { line: 'outline', purpose: 'cut' }),
       stroke('slot', slotOutline(slot, saddleLine), { line: 'outline', purpose: 'cut' }),
+      ...filled,
+      ...(filled.length > 0
+        ? [
+            note(
+              'slot.old.name',
+              { x: -half, y: Math.max(saddleLineAt(saddleLine, -half), saddleLineAt(datum, -half)) },
+              ['old slot, fill'],
+              { anchor: 'start', shift: { dx: 0.8, dy: 1.1 } },
+            ),
+          ]
+        : []),
+      ...wireHole(job, design),
       ...shoulderEdges(job, outline).map(([a, b], k) => showLine(`shoulder.${k}`, a, b)),
       ...strings.flatMap((s): Mark[] => [
         stroke(`pin.${s.id}`, circle(s.pin, pins.hole / 2), { line: 'outline', purpose: 'drill' }),
@@ -94,6 +112,22 @@ export const footprint: Piece = {
         stagger: 'names',
       }),
       note('sizes', { x: 0, y: rear }, sizes, { shift: { dx: 0, dy: 4.6 } }),
+      ...(wire === 'none'
+        ? []
+        : [
+            note(
+              'wireHole.size',
+              { x: 0, y: rear },
+              [
+                'wire hole ⌀ ',
+                length(wire),
+                ', ',
+                length(Math.abs(wireAcross)),
+                ` along the slot from the centre line${wireAcross === 0 ? '' : wireAcross < 0 ? ', bass side' : ', treble side'}`,
+              ],
+              { shift: { dx: 0, dy: 5.9 } },
+            ),
+          ]),
       across('length', { x: -half, y: front }, { x: half, y: front }, front - BEFORE - 6, -2.6),
       upright('depth', { x: half, y: front }, { x: 0, y: rear }, half, 4.2),
       upright('frontToSaddle', { x: -half, y: front }, { x: -half, y: datum.x }, -half, -3.6),

@@ -2,6 +2,7 @@ import { endProfilePiece } from './end-profile.ts';
 import { footprint } from './footprint.ts';
 import type { Piece } from './piece.ts';
 import { saddle } from './saddle.ts';
+import { saddleCrown } from './saddle-crown.ts';
 
 /** Every template, in bench order. A new one is a file beside this one and a line here. */
-export const pieces: readonly Piece[] = [footprint, endProfilePiece, saddle];
+export const pieces: readonly Piece[] = [footprint, endProfilePiece, saddle, saddleCrown];

@@ -1,21 +1,46 @@
 import { deckHeight } from '../../geometry/bridge/surface.ts';
-import type { Mark } from '../../geometry/drawing.ts';
-import {
-  across,
-  fixedLength,
-  forHand,
-  length,
-  mirrored,
-  note,
-  radius,
-  showLine,
-  stroke,
-  upright,
-} from '../../geometry/marks.ts';
-import { shortName } from '../../geometry/names.ts';
+import type { Design } from '../../geometry/design.ts';
+import type { Label, Mark } from '../../geometry/drawing.ts';
+import { across, fixedLength, forHand, length, mirrored, note, radius, stroke, upright } from '../../geometry/marks.ts';
 import { halfSaddle, onFace, saddleOutline } from '../../geometry/saddle/face.ts';
+import { type PassAdvice, takeOffAt } from '../../geometry/saddle/setup.ts';
+import type { Settled } from '../../geometry/settle.ts';
+import { bounds } from '../../geometry/shape/measure.ts';
 import { pen, polyline } from '../../geometry/shape/path.ts';
+import { lastPass } from './last-pass.ts';
+import { notesUnder, overStrings, stringMark } from './over-strings.ts';
 import type { Piece } from './piece.ts';
+
+/** From the highest string's crown up to where the strings' marks end, mm. */
+const ABOVE = 2;
+
+/** What the crown is cut to, in words. */
+const crownWords = (job: Settled, { cut }: Design): Label => {
+  const dashed = ' · dashed: bridge top';
+  if (cut === undefined) return [`crown through each string’s height${dashed}`];
+  if (job.saddle.crown !== 'gauge') return ['crown ', radius(cut.radius), dashed];
+  const tool = cut.radius === 'flat' ? ['crown flat'] : ['crown by gauge ', radius(cut.radius)];
+  return [...tool, ', at most ', fixedLength(cut.worst), ` off${dashed}`];
+};
+
+/** The bottom that the last reading asks for, over the edge that is the saddle's bottom as it is; and what comes off at either end, − where that is too low already. */
+const takeOff = (pass: PassAdvice | undefined, half: number, edge: number): readonly Mark[] => {
+  if (pass === undefined || pass.isThere) return [];
+  const at = (x: number) => ({ x, y: edge - takeOffAt(pass.ends, half, x) });
+  const end = (side: 'bass' | 'treble', x: number, ems: number): Mark =>
+    upright(`takeOff.${side}`, { x, y: edge }, at(x), x, ems, undefined, [fixedLength(pass.ends[side])]);
+  return [
+    stroke('takeOff', polyline([at(-half), at(half)], false), { line: 'thin', purpose: 'cut' }),
+    end('bass', -half, -4.6),
+    end('treble', half, 6.8),
+  ];
+};
+
+const takeOffWords = ({ isThere, ends }: PassAdvice): string => {
+  if (isThere) return 'by the last reading nothing is to be taken off';
+  const low = Math.min(ends.bass, ends.treble) < 0 ? ' (−: too low already)' : '';
+  return `thin line${low}: bottom by the last reading; lay the lowest edge on the bottom as it is`;
+};
 
 /** The saddle's front face, the one towards the nut: it mirrors the view from the tail, so bass and treble are named on it. */
 export const saddle: Piece = {
@@ -24,63 +49,98 @@ export const saddle: Piece = {
   faceUp: 'front face, towards the nut',
   use: 'Cut the saddle to its height and crown, seen from its face.',
   draw: (job, design) => {
-    const { strings, slotFloor, crown } = design;
+    const { strings } = design;
+    const { proud, under, crown } = job.saddle;
     const half = halfSaddle(design, 'along');
     const toAcross = half === 0 ? 1 : halfSaddle(design, 'across') / half;
-    const bottom = -slotFloor;
+    const outline = saddleOutline(design, 'along');
+    const bottom = -design.saddle.bottom;
+    const edge = bottom + proud;
     const deckEnd = (x: number) => ({ x, y: -deckHeight(job, x * toAcross) });
     const deck =
       job.bridge.topRadius === 'flat'
         ? polyline([deckEnd(-half), deckEnd(half)], false)
         : pen(deckEnd(-half)).arc(deckEnd(half), job.bridge.topRadius, 1).path();
-    const highest = -Math.max(...strings.map((s) => s.heightAboveFretPlane));
+    const { minY: top } = bounds(outline);
+    const marksEnd = top - ABOVE;
     const places = strings.map((s) => ({ s, x: onFace(design, s.acrossAtSaddle, 'along') }));
     const first = places[0];
     const last = places.at(-1);
     if (first === undefined || last === undefined) throw new RangeError('A saddle needs strings to carry.');
-    const marks: Mark[] = [
-      stroke('outline', saddleOutline(design, 'along'), { line: 'outline', purpose: 'cut' }),
+    const height = (side: 'bass' | 'treble', { s, x }: typeof first, end: number, ems: number): Mark =>
+      upright(`height.${side}`, { x, y: -s.heightAboveFretPlane }, { x, y: bottom }, end, ems, undefined, [
+        fixedLength(s.saddleHeight),
+      ]);
+    const pass = lastPass(job, design);
+    const marks: readonly Mark[] = [
+      stroke('outline', outline, { line: 'outline', purpose: 'cut' }),
+      ...(proud > 0
+        ? [
+            stroke(
+              'proud',
+              polyline(
+                [
+                  { x: -half, y: bottom },
+                  { x: -half, y: edge },
+                  { x: half, y: edge },
+                  { x: half, y: bottom },
+                ],
+                false,
+              ),
+              { line: 'outline', purpose: 'cut', jobPath: 'saddle.proud' },
+            ),
+            upright('proud.height', { x: half, y: bottom }, { x: half, y: edge }, half, 4.6, 'saddle.proud'),
+          ]
+        : []),
+      ...takeOff(pass, half, edge),
       stroke('deck', deck, { line: 'hidden', purpose: 'show' }),
-      ...places.flatMap(({ s, x }): Mark[] => [
-        showLine(`string.${s.id}`, { x, y: -s.heightAboveFretPlane - 3 }, { x, y: -s.deck }),
-        note(`string.${s.id}.name`, { x, y: -s.heightAboveFretPlane - 3 }, [shortName(s.name)], {
-          bold: true,
-          shift: { dx: 0, dy: -0.4 },
-          stagger: 'names',
-        }),
-      ]),
-      upright(
-        'height.bass',
-        { x: first.x, y: -first.s.heightAboveFretPlane },
-        { x: first.x, y: bottom },
-        -half,
-        -2.4,
-        undefined,
-        [fixedLength(first.s.saddleHeight)],
-      ),
-      upright(
-        'height.treble',
-        { x: last.x, y: -last.s.heightAboveFretPlane },
-        { x: last.x, y: bottom },
-        half,
-        2.4,
-        undefined,
-        [fixedLength(last.s.saddleHeight)],
-      ),
-      across('spread', { x: first.x, y: bottom }, { x: last.x, y: bottom }, bottom, 2.6, undefined, [
+      ...places.map(({ s, x }) => stringMark(s.id, x, marksEnd, -s.deck)),
+      height('bass', first, -half, -2.4),
+      height('treble', last, half, 2.4),
+      across('spread', { x: first.x, y: edge }, { x: last.x, y: edge }, edge, 2.6, undefined, [
         'strings ',
         length(last.x - first.x),
       ]),
-      across('length', { x: -half, y: bottom }, { x: half, y: bottom }, bottom, 4.8),
-      note('bass', { x: -half, y: highest - 3 }, ['bass'], { anchor: 'start', bold: true, shift: { dx: 0, dy: -2 } }),
-      note('treble', { x: half, y: highest - 3 }, ['treble'], { anchor: 'end', bold: true, shift: { dx: 0, dy: -2 } }),
-      note(
-        'crown',
-        { x: 0, y: bottom },
-        ['crown ', radius(crown.radius), ', thickness ', length(job.slot.width), ', dashed: bridge top'],
-        { anchor: 'middle', shift: { dx: 0, dy: 6.4 } },
-      ),
+      across('length', { x: -half, y: edge }, { x: half, y: edge }, edge, 4.8),
     ];
-    return { id: 'saddle', title: 'Saddle, front face', marks: mirrored(forHand(marks, job.hand)) };
+    const words = [
+      note('bass', { x: -half, y: 0 }, ['bass'], { anchor: 'start', bold: true }),
+      note('treble', { x: half, y: 0 }, ['treble'], { anchor: 'end', bold: true }),
+    ];
+    const seen = (all: readonly Mark[]) => mirrored(forHand(all, job.hand));
+    const bassSide = job.hand === 'left' ? -1 : 1;
+    const byGauge = crown === 'gauge' ? design.cut?.misses : undefined;
+    const over = places.map(({ s, x }, k) => ({
+      id: s.id,
+      name: s.name,
+      x: -x * bassSide,
+      value: fixedLength(x + half),
+      more: byGauge && fixedLength(byGauge[k] ?? 0),
+    }));
+    const notes: readonly (readonly [string, Label])[] = [
+      ['crown', crownWords(job, design)],
+      [
+        'blank',
+        ['blank ', length(design.saddle.length), ' by ', length(edge - top), ' by ', length(design.saddle.thickness)],
+      ],
+      ...(proud > 0
+        ? ([['proud.words', ['leave ', length(proud), ' proud at the bottom for the first stringing']]] as const)
+        : []),
+      [
+        'over',
+        [
+          byGauge
+            ? 'over each string: from the bass end; small: crown over its height, − under it'
+            : 'over each string: from the bass end',
+        ],
+      ],
+      ...(under > 0 ? ([['under', ['stands on an element ', length(under), ' thick']]] as const) : []),
+      ...(pass ? ([['takeOff.words', [takeOffWords(pass)]]] as const) : []),
+    ];
+    return {
+      id: 'saddle',
+      title: 'Saddle, front face',
+      marks: [...seen(marks), ...overStrings(over, marksEnd, seen(words)), ...notesUnder(edge, 6.4, notes)],
+    };
   },
 };
