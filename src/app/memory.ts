@@ -13,6 +13,8 @@ export const keys = {
   kept: 'sagitta.kept',
   /** A text that could not be read. */
   unread: 'sagitta.unread',
+  /** Which parts of the page are opened and closed. */
+  folds: 'sagitta.folds',
 } as const;
 
 /** A change is on its way to the storage after this long, ms. */
@@ -43,6 +45,16 @@ const readBuilt = (text: string | null): Job | undefined => {
   return read?.ok ? read.job : undefined;
 };
 
+const readFolds = (text: string | null): State['folds'] => {
+  try {
+    const folds: unknown = JSON.parse(text ?? '{}');
+    if (typeof folds !== 'object' || folds === null) return {};
+    return Object.fromEntries(Object.entries(folds).filter(([, isOpen]) => typeof isOpen === 'boolean'));
+  } catch {
+    return {};
+  }
+};
+
 /** A key under which nothing stands yet, or this very text: an unread one is never written over. */
 const keyFor = (text: string, storage: Storage): string => {
   let n = 1;
@@ -69,16 +81,18 @@ export const restore = (getStorage: () => Storage): Beginning => {
       return { job: demo(), kept, notices: [notice] };
     }
     const isSaved = starters.some((starter) => starter.text === text);
-    return { job: read.job, built: readBuilt(storage.getItem(keys.built)), kept, isSaved };
+    const folds = readFolds(storage.getItem(keys.folds));
+    return { job: read.job, built: readBuilt(storage.getItem(keys.built)), kept, isSaved, folds };
   } catch {
     return { job: demo(), notices: [{ id: 'storage', says: words.notices.noStorage, details: [] }] };
   }
 };
 
-const write = (storage: Storage, { job, solved, built, kept }: State): void => {
+const write = (storage: Storage, { job, solved, built, kept, folds }: State): void => {
   storage.setItem(keys.job, writeJob(job));
   if (solved.ok || built === undefined) storage.removeItem(keys.built);
   else storage.setItem(keys.built, writeJob(built.job));
+  storage.setItem(keys.folds, JSON.stringify(folds));
   if (kept.length === 0) storage.removeItem(keys.kept);
   else storage.setItem(keys.kept, JSON.stringify(kept.map(writeJob)));
 };
@@ -102,7 +116,7 @@ export const keep = (bench: Bench, getStorage: () => Storage): { readonly flush:
     }
   };
   bench.subscribe((now, before) => {
-    if (now.job === before.job && now.kept === before.kept) return;
+    if (now.job === before.job && now.kept === before.kept && now.folds === before.folds) return;
     clearTimeout(timer);
     timer = setTimeout(flush, rest);
   });

@@ -5,6 +5,9 @@ import { type Job, stringCount } from '../../geometry/job.ts';
 import { newJob, readJob, writeJob } from '../../geometry/job-file.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import { type Solved, solve } from '../../geometry/solve.ts';
+import { mostFrets, withFret, withoutFret } from './numbers/measured.ts';
+import { settledNumber } from './numbers/settled.ts';
+import { mostPasses, withoutPass, withPass, withReading } from './setup/passes.ts';
 import { fieldTitle, type Side, withoutString, withString } from './strings.ts';
 import { readField, stands } from './typing.ts';
 import { words } from './words.ts';
@@ -61,12 +64,18 @@ export interface State {
   readonly focus: string | undefined;
   readonly lastFocus: string | undefined;
   readonly notices: readonly Notice[];
+  /** Which parts of the page that can be folded the person has opened or closed, by their keys. */
+  readonly folds: Readonly<Record<string, boolean>>;
 }
 
 const sameJob = (a: Job, b: Job | undefined): boolean => b !== undefined && (a === b || writeJob(a) === writeJob(b));
 
 const without = <T>(record: Readonly<Record<string, T>>, key: string): Readonly<Record<string, T>> =>
   Object.fromEntries(Object.entries(record).filter(([other]) => other !== key));
+
+/** What is left of the drafts once the item of a list that this path leads to is gone. */
+const withoutItem = (drafts: State['drafts'], item: string): State['drafts'] =>
+  Object.fromEntries(Object.entries(drafts).filter(([path]) => !path.startsWith(`${item}.`)));
 
 /** What a job gives: its numbers, or its problems beside the last that could be built. */
 const settle = (job: Job, before: Built | undefined): Pick<State, 'job' | 'solved' | 'built'> => {
@@ -82,9 +91,10 @@ export interface Beginning {
   /** Whether the job is as some file has it. */
   readonly isSaved?: boolean;
   readonly notices?: readonly Notice[];
+  readonly folds?: State['folds'];
 }
 
-const begin = ({ job, built, kept = [], isSaved = true, notices = [] }: Beginning): State => ({
+const begin = ({ job, built, kept = [], isSaved = true, notices = [], folds = {} }: Beginning): State => ({
   ...settle(job, built && settle(built, undefined).built),
   drafts: {},
   past: [],
@@ -95,6 +105,7 @@ const begin = ({ job, built, kept = [], isSaved = true, notices = [] }: Beginnin
   focus: undefined,
   lastFocus: undefined,
   notices,
+  folds,
 });
 
 /** The state of the bench and all that can be done to it. Knows nothing of React or of the DOM. */
@@ -133,6 +144,7 @@ export const createBench = (beginning: Beginning) => {
       entry: undefined,
       drafts: {},
       saved,
+      folds: {},
       kept: sameJob(before, asSaved) ? kept : [...kept, before],
     });
   };
@@ -150,7 +162,7 @@ export const createBench = (beginning: Beginning) => {
       const entry = begun?.path === path ? begun : { path, job, solved, built, past, future };
       const read = readField(field, text, job.show);
       const draft = read.ok ? { text } : { text, says: read.says };
-      const typed = read.ok ? setAt(entry.job, path, read.value) : entry.job;
+      const typed = read.ok ? setAt(withReading(entry.job, path), path, read.value) : entry.job;
       set({ entry });
       change(typed, path, fieldTitle(job, path), { ...drafts, [path]: draft }, entry);
     },
@@ -220,11 +232,54 @@ export const createBench = (beginning: Beginning) => {
       const { job, drafts } = get();
       const string = job.strings.list.find((one) => one.id === id);
       if (string === undefined || job.strings.list.length <= stringCount.min) return;
-      const left = Object.fromEntries(
-        Object.entries(drafts).filter(([path]) => !path.startsWith(`strings.list.${id}.`)),
-      );
+      const item = `strings.list.${id}`;
+      // Nor is there a place left for what was being typed of it in a reading.
+      const readings = job.setup.log.map((pass) => `setup.log.${pass.id}.readings.${id}`);
+      const left = [item, ...readings].reduce(withoutItem, drafts);
       set({ entry: undefined });
-      change(withoutString(job, id), `strings.list.${id}`, words.strings.removeStep(string.name), left);
+      change(withoutString(job, id), item, words.strings.removeStep(string.name), left);
+    },
+
+    /** One more measured fret, its distance from the nut in mm. */
+    addFret(fret: number, distance: number) {
+      const { job } = get();
+      if (job.guitar.measured.length >= mostFrets) return;
+      set({ entry: undefined });
+      change(withFret(job, fret, distance), 'guitar.measured', words.numbers.frets.addStep(fret));
+    },
+
+    removeFret(id: string) {
+      const { job, drafts } = get();
+      const one = job.guitar.measured.find((measured) => measured.id === id);
+      if (one === undefined) return;
+      const item = `guitar.measured.${id}`;
+      set({ entry: undefined });
+      change(withoutFret(job, id), item, words.numbers.frets.removeStep(one.fret), withoutItem(drafts, item));
+    },
+
+    /** One more reading of the strung guitar, and its key; those before it are folded away. */
+    addPass(): string | undefined {
+      const { job, folds } = get();
+      if (job.setup.log.length >= mostPasses) return undefined;
+      const { job: longer, id } = withPass(job);
+      const kept = Object.fromEntries(Object.entries(folds).filter(([key]) => !key.startsWith('setup.log.')));
+      set({ entry: undefined, folds: kept });
+      change(longer, `setup.log.${id}`, words.setUp.addStep);
+      return id;
+    },
+
+    removePass(id: string) {
+      const { job, drafts, folds } = get();
+      const place = job.setup.log.findIndex((pass) => pass.id === id);
+      if (place < 0) return;
+      const item = `setup.log.${id}`;
+      set({ entry: undefined, folds: without(folds, item) });
+      change(withoutPass(job, id), item, words.setUp.removeStep(place + 1), withoutItem(drafts, item));
+    },
+
+    /** Opens or closes a part of the page that can be folded. */
+    fold(id: string, isOpen: boolean) {
+      set({ folds: { ...get().folds, [id]: isOpen } });
     },
 
     undo: () => goTo('past', 'future'),
@@ -281,9 +336,11 @@ export const refusedFields = ({ drafts, job }: Pick<State, 'drafts' | 'job'>): r
     return [words.refused(fieldTitle(job, path), stands(field, getAt(job, path), job.show), field.kind === 'text')];
   });
 
-/** The number that a word such as “flat” stands in for now: the last one in the job's past, else what is preset or usual. */
-export const numberBefore = ({ past }: Pick<State, 'past'>, path: string): number => {
+/** The number that a word such as “flat” stands in for now: the last one in the job's past, else what the readings give, or what is preset or usual. */
+export const numberBefore = ({ job: now, past }: Pick<State, 'job' | 'past'>, path: string): number => {
   const earlier = past.map(({ job }) => getAt(job, path)).findLast((value) => typeof value === 'number');
   const field = fieldAt(path);
-  return [earlier, field?.preset, field?.usual?.[0], field?.min].find((value) => typeof value === 'number') as number;
+  return [earlier, settledNumber(now, path), field?.preset, field?.usual?.[0], field?.min].find(
+    (value) => typeof value === 'number',
+  ) as number;
 };

@@ -1,14 +1,22 @@
 import { fieldAt, setAt } from '../../geometry/fields.ts';
-import type { Job, JobString } from '../../geometry/job.ts';
+import { type Job, type JobString, notTaken } from '../../geometry/job.ts';
 import { noteName } from '../../geometry/units.ts';
+import { words } from './words.ts';
 
 export type Side = 'bass' | 'treble';
 
-const freeKey = (list: readonly JobString[]): string => {
+/** A key of its own for one more item of a list: the kind's name and the first number from `from` on that is free. */
+export const freeKey = (list: readonly { readonly id: string }[], kind: string, from = list.length + 1): string => {
   const taken = new Set(list.map(({ id }) => id));
-  let n = list.length + 1;
-  while (taken.has(`string-${n}`)) n += 1;
-  return `string-${n}`;
+  let n = from;
+  while (taken.has(`${kind}-${n}`)) n += 1;
+  return `${kind}-${n}`;
+};
+
+/** A key that no string has, nor any that was read in a set-up before it was removed: its readings are not a new one's. */
+const freeStringKey = ({ strings, setup }: Job): string => {
+  const read = setup.log.flatMap(({ readings }) => readings);
+  return freeKey([...strings.list, ...read], 'string', strings.list.length + 1);
 };
 
 /** A fourth: five semitones of equal temperament. */
@@ -21,8 +29,8 @@ export const withString = (job: Job, side: Side): { readonly job: Job; readonly 
   const wanted = side === 'bass' ? twin.pitch / fourth : twin.pitch * fourth;
   const field = fieldAt('strings.list.*.pitch');
   const pitch = Math.min(field?.max ?? wanted, Math.max(field?.min ?? wanted, wanted));
-  const id = freeKey(list);
-  const added = { ...twin, id, pitch, name: noteName(pitch) ?? `${twin.name}′` };
+  const id = freeStringKey(job);
+  const added = { ...twin, id, pitch, name: noteName(pitch) ?? `${twin.name}′`, cents: notTaken } as const;
   return { job: setAt(job, 'strings.list', side === 'bass' ? [added, ...list] : [...list, added]), id };
 };
 
@@ -34,10 +42,27 @@ export const withoutString = (job: Job, id: string): Job =>
     job.strings.list.filter((string) => string.id !== id),
   );
 
-/** What a person calls the field at a path, the string named where it is a string's: “Gauge, E2”. */
-export const fieldTitle = (job: Job, path: string): string => {
-  const label = fieldAt(path)?.label ?? path;
-  const [, , id] = path.startsWith('strings.list.') ? path.split('.') : [];
-  const string = job.strings.list.find((one) => one.id === id);
-  return string === undefined ? label : `${label}, ${string.name}`;
+/** The item of a job's list that a path leads through, named as a person would. */
+const itemTitle = (job: Job, keys: readonly string[]): readonly string[] => {
+  const [group, list, id, , inner] = keys;
+  const stringName = (key: string | undefined) => job.strings.list.find((one) => one.id === key)?.name;
+  const named = (...names: readonly (string | undefined)[]) => names.filter((name) => name !== undefined);
+  switch (`${group}.${list}`) {
+    case 'strings.list':
+      return named(stringName(id));
+    case 'guitar.measured': {
+      const fret = job.guitar.measured.find((one) => one.id === id)?.fret;
+      return named(fret === undefined ? undefined : words.numbers.frets.title(fret));
+    }
+    case 'setup.log': {
+      const place = job.setup.log.findIndex((pass) => pass.id === id);
+      return named(stringName(inner), place < 0 ? undefined : words.setUp.inTitle(place + 1));
+    }
+    default:
+      return [];
+  }
 };
+
+/** What a person calls the field at a path, the string, fret or reading named whose it is: “Gauge, E2”, “Action measured, E2, reading 1”. */
+export const fieldTitle = (job: Job, path: string): string =>
+  [fieldAt(path)?.label ?? path, ...itemTitle(job, path.split('.'))].join(', ');

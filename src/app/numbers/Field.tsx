@@ -1,9 +1,11 @@
 import { memo } from 'react';
 import type { FieldInfo } from '../../../geometry/fields.ts';
 import { numberBefore } from '../store.ts';
-import { useBench } from '../use-bench.ts';
+import { absenceOf } from '../typing.ts';
+import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
-import { fieldId, saysId, useField } from './use-field.ts';
+import { isFromReadings, settledFrom } from './settled.ts';
+import { fieldId, fromId, saysId, useField } from './use-field.ts';
 
 /** The unit that stands behind a field's input. */
 export const unitOf = (field: FieldInfo, unit: 'mm' | 'in' | 'fraction'): string => {
@@ -27,10 +29,24 @@ const WordToggle = ({ field, word, value }: { field: FieldInfo; word: string; va
   );
 };
 
+/** The button for the word, under the number that the readings give and where that comes from. */
+const FromReadings = ({ field, word, value }: { field: FieldInfo; word: string; value: unknown }) => {
+  const from = useBenchState((state) => settledFrom(state.job, field.path));
+  return (
+    <p className="from">
+      <WordToggle field={field} word={word} value={value} />
+      {from !== undefined && <span id={fromId(field.path)}>{from}</span>}
+    </p>
+  );
+};
+
 /** One number or choice of the job, with its word, its unit and what is said of it. */
 export const Field = memo(({ field }: { field: FieldInfo }) => {
-  const { value, says, isRefused, unit, hasFocus, focusProps, textProps, choiceProps } = useField(field);
+  const { value, settled, says, isRefused, unit, hasFocus, focusProps, textProps, choiceProps } = useField(field);
   const { path, label, choices, word } = field;
+  const hasToggle = word !== undefined && absenceOf(field) === undefined;
+  const isFrom = isFromReadings(path);
+  const isNumber = value !== word || settled !== undefined;
   return (
     <div className="field" data-focus={hasFocus} data-path={path}>
       <label htmlFor={fieldId(path)}>{label}</label>
@@ -44,11 +60,12 @@ export const Field = memo(({ field }: { field: FieldInfo }) => {
         </select>
       ) : (
         <>
-          {word !== undefined && <WordToggle field={field} word={word} value={value} />}
-          <span className="value">
+          {hasToggle && !isFrom && <WordToggle field={field} word={word} value={value} />}
+          <span className="value" data-from={settled !== undefined}>
             <input {...focusProps} {...textProps} data-kind={field.kind} />
-            <span className="unit">{value === word ? '' : unitOf(field, unit)}</span>
+            <span className="unit">{isNumber ? unitOf(field, unit) : ''}</span>
           </span>
+          {hasToggle && isFrom && <FromReadings field={field} word={word} value={value} />}
         </>
       )}
       {says !== undefined && (

@@ -14,7 +14,7 @@ export const Help = () => {
   // Back to what this page is, once the focus has left the numbers; a window that is left for another one keeps what it said.
   useEffect(() => {
     const onOut = ({ relatedTarget: to }: FocusEvent) => {
-      const stays = to instanceof Element && to.closest('.numbers, .strings') !== null;
+      const stays = to instanceof Element && to.closest('.numbers, .strings, .setup') !== null;
       if (!stays && document.hasFocus()) bench.rest();
     };
     document.addEventListener('focusout', onOut);

@@ -1,10 +1,13 @@
 import { memo } from 'react';
-import { applies, type FieldInfo, stringFields } from '../../../geometry/fields.ts';
-import { stringCount } from '../../../geometry/job.ts';
-import { fieldTitle, type Side } from '../strings.ts';
+import { applies, type FieldInfo, fieldAt, stringFields } from '../../../geometry/fields.ts';
+import { type Job, stringCount } from '../../../geometry/job.ts';
+import { formatQuantity } from '../../../geometry/units.ts';
+import type { Side } from '../strings.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
-import { fieldId, saysId, useField } from './use-field.ts';
+import { Cell, SaysRow } from './Cell.tsx';
+import { Field, unitOf } from './Field.tsx';
+import { fieldId } from './use-field.ts';
 
 /** The fields of each string, made once: what is drawn of them is then drawn anew only when it changes. */
 const made = new Map<string, readonly FieldInfo[]>();
@@ -14,45 +17,20 @@ const fieldsOf = (id: string): readonly FieldInfo[] => {
   return fields;
 };
 
-/** One value of a string; what is said of it stands in a row of its own, as a cell has no room. */
-const Cell = memo(({ field }: { field: FieldInfo }) => {
-  const label = useBenchState((state) => fieldTitle(state.job, field.path));
-  const counts = useBenchState((state) => applies(field, state.job));
-  const { focusProps, textProps, choiceProps } = useField(field);
-  if (!counts) return <span className="none">{words.strings.noWrap}</span>;
-  if (field.choices === undefined) {
-    return <input {...focusProps} {...textProps} aria-label={label} data-kind={field.kind} />;
-  }
-  return (
-    <select {...focusProps} {...choiceProps} aria-label={label}>
-      {Object.entries(field.choices).map(([key, called]) => (
-        <option key={key} value={key}>
-          {called}
-        </option>
-      ))}
-    </select>
-  );
-});
+/** A column of the table; what was heard has one only where the setbacks come from it. */
+const isColumn = ({ path }: FieldInfo, setbacks: Job['strings']['setbacks']): boolean =>
+  !path.endsWith('.cents') || setbacks === 'heard';
 
-/** Why what stands in a cell is refused, in a row under it. */
-const SaysRow = memo(({ path, columns }: { path: string; columns: number }) => {
-  const says = useBenchState(
-    (state) =>
-      state.drafts[path]?.says ??
-      (state.solved.ok ? undefined : state.solved.problems.find((problem) => problem.path === path)?.says),
-  );
-  const title = useBenchState((state) => fieldTitle(state.job, path));
-  if (says === undefined) return null;
+/** The setback that a string asks for, where it is computed: nothing to type. */
+const Needed = ({ id, name }: { id: string; name: string }) => {
+  const show = useBenchState((state) => state.job.show);
+  const needed = useBenchState(({ built }) => built?.design.strings.find((one) => one.id === id)?.neededSetback);
   return (
-    <tr>
-      <td colSpan={columns}>
-        <p className="says" id={saysId(path)} role="alert">
-          {title}: {says}
-        </p>
-      </td>
-    </tr>
+    <output className="figure" aria-label={words.strings.needed(name)}>
+      {formatQuantity(needed ?? Number.NaN, 'length', show, { digits: show.length === 'mm' ? 2 : 3 })}
+    </output>
   );
-});
+};
 
 const Row = memo(({ id, name, canGo }: { id: string; name: string; canGo: boolean }) => {
   const bench = useBench();
@@ -70,13 +48,18 @@ const Row = memo(({ id, name, canGo }: { id: string; name: string; canGo: boolea
       : input
     )?.focus();
   };
-  const fields = fieldsOf(id);
+  const setbacks = useBenchState(({ job }) => job.strings.setbacks);
+  const fields = fieldsOf(id).filter((field) => isColumn(field, setbacks));
   return (
     <>
       <tr>
         {fields.map((field) => (
           <td key={field.path}>
-            <Cell field={field} />
+            {setbacks === 'computed' && field.path.endsWith('.setback') ? (
+              <Needed id={id} name={name} />
+            ) : (
+              <Cell field={field} />
+            )}
           </td>
         ))}
         <td>
@@ -98,11 +81,28 @@ const Row = memo(({ id, name, canGo }: { id: string; name: string; canGo: boolea
   );
 });
 
-/** The unit in a column's head, where the column has one. */
-const headOf = (field: FieldInfo, units: Readonly<Record<'length' | 'radius' | 'gauge', 'mm' | 'in' | 'fraction'>>) => {
+/** The unit in a column's head, where the column has one of its own for all strings. */
+const headOf = (field: FieldInfo, show: Job['show']) => {
   const key = field.path.split('.').at(-1) ?? '';
-  const unit = field.kind === 'gauge' || field.kind === 'length' ? words.numbers.unit[units[field.kind]] : '';
+  const { kind } = field;
+  const unit =
+    kind === 'gauge' || kind === 'length' ? unitOf(field, show[kind]) : kind === 'cents' ? unitOf(field, 'mm') : '';
   return { key, title: words.strings.heads[key] ?? field.label, unit };
+};
+
+/** Where the setbacks come from, above the strings. */
+const choices = ['strings.setbacks', 'strings.finger'].flatMap((path) => fieldAt(path) ?? []);
+const Setbacks = () => {
+  const job = useBenchState((state) => state.job);
+  return (
+    <div className="setbacks">
+      {choices
+        .filter((field) => applies(field, job))
+        .map((field) => (
+          <Field key={field.path} field={field} />
+        ))}
+    </div>
+  );
 };
 
 /** The strings, bass first, a row each. */
@@ -110,7 +110,10 @@ export const Strings = () => {
   const bench = useBench();
   const list = useBenchState((state) => state.job.strings.list);
   const show = useBenchState((state) => state.job.show);
-  const heads = fieldsOf(list[0]?.id ?? '').map((field) => headOf(field, show));
+  const setbacks = useBenchState((state) => state.job.strings.setbacks);
+  const heads = fieldsOf(list[0]?.id ?? '')
+    .filter((field) => isColumn(field, setbacks))
+    .map((field) => headOf(field, show));
   /** A new string is named first: its name takes the focus once its row stands. */
   const add = (side: Side) => {
     const id = bench.addString(side);
@@ -126,6 +129,7 @@ export const Strings = () => {
   return (
     <section className="strings" aria-labelledby="strings-title">
       <h2 id="strings-title">{words.strings.label}</h2>
+      <Setbacks />
       <section className="scroll" aria-label={words.strings.scroll}>
         <table>
           <thead>

@@ -1,13 +1,16 @@
 import type { ChangeEvent, KeyboardEvent } from 'react';
 import { type FieldInfo, getAt } from '../../../geometry/fields.ts';
 import { unitFor } from '../../../geometry/units.ts';
-import { shown } from '../typing.ts';
+import { absenceOf, shown } from '../typing.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
+import { settledNumber } from './settled.ts';
 
 /** The id of a field's input; what is said of it and its help stand under ids made from it. */
 export const fieldId = (path: string): string => `field-${path}`;
 export const helpId = 'field-help';
 export const saysId = (path: string): string => `${fieldId(path)}-says`;
+/** Where a number that is not typed comes from. */
+export const fromId = (path: string): string => `${fieldId(path)}-from`;
 
 /** What a phone's keys must offer: fractions, notes and words need more than digits. */
 const keysFor = (field: FieldInfo, unit: string): 'text' | 'decimal' | 'numeric' => {
@@ -27,6 +30,7 @@ export const useField = (field: FieldInfo) => {
   const { path } = field;
   const draft = useBenchState((state) => state.drafts[path]);
   const value = useBenchState((state) => getAt(state.job, path));
+  const settled = useBenchState((state) => settledNumber(state.job, path));
   const show = useBenchState((state) => state.job.show);
   const hasFocus = useBenchState((state) => state.focus === path);
   const problem = useBenchState((state) =>
@@ -34,9 +38,16 @@ export const useField = (field: FieldInfo) => {
   );
   const says = draft?.says ?? problem;
   const unit = field.kind === 'word' || field.kind === 'text' ? 'mm' : unitFor(field.kind, show);
-  const described = [says === undefined ? '' : saysId(path), hasFocus ? helpId : ''].filter(Boolean).join(' ');
+  const described = [
+    says === undefined ? '' : saysId(path),
+    settled === undefined ? '' : fromId(path),
+    hasFocus ? helpId : '',
+  ]
+    .filter(Boolean)
+    .join(' ');
   return {
     value,
+    settled,
     says,
     isRefused: draft?.says !== undefined,
     unit,
@@ -53,7 +64,8 @@ export const useField = (field: FieldInfo) => {
       autoComplete: 'off',
       spellCheck: false,
       inputMode: keysFor(field, unit),
-      value: draft?.text ?? shown(field, value, show),
+      value: draft?.text ?? shown(field, settled ?? value, show),
+      placeholder: absenceOf(field),
       onChange: ({ target }: ChangeEvent<HTMLInputElement>) => bench.type(path, target.value),
       onKeyDown: ({ key }: KeyboardEvent) => {
         if (key === 'Escape') bench.forget(path);

@@ -1,0 +1,42 @@
+import { closeEnough, type PassOutcome, type PassString } from '../../../geometry/saddle/setup.ts';
+import { formatQuantity, type ShowUnits } from '../../../geometry/units.ts';
+import { words } from '../words.ts';
+
+const says = words.setUp;
+
+/** A length to the hundredth of a millimetre, or the thousandth of an inch: what a file takes off. */
+export const fine = (value: number, show: ShowUnits, unit = false): string =>
+  formatQuantity(value, 'length', show, { unit, digits: show.length === 'mm' ? 2 : 3 });
+
+/** Less than this is nothing to take off, mm: half of the last digit that is said. */
+const nothing = 0.005;
+
+/** What a reading asks for, in sentences, the most needed first. */
+export const passSays = (outcome: PassOutcome, show: ShowUnits): readonly string[] => {
+  if (!outcome.ok) return [says.missing(outcome.missing)];
+  const { strings, ends, isThere } = outcome.advice;
+  const say = (value: number) => fine(value, show, true);
+  const outer = [strings[0], strings.at(-1)].filter((s): s is PassString => s !== undefined);
+  const low = outer.filter((s) => s.wanted - s.action > closeEnough);
+  const high = outer.filter((s) => s.action - s.wanted > closeEnough);
+  const atEnd = (value: number) => (value < nothing ? says.nothing : say(value));
+  const first = (): readonly string[] => {
+    if (isThere) return [says.isThere];
+    if (low.length === 0) return [says.takeOff(atEnd(ends.bass), atEnd(ends.treble))];
+    return [
+      says.tooLow(
+        low.map(({ name, takeOff }) => [name, say(-takeOff)]),
+        say(Math.max(...low.map(({ takeOff }) => -takeOff))),
+      ),
+      ...high.map(({ name, takeOff }) => says.tooHigh(name, say(takeOff))),
+    ];
+  };
+  const moved = strings.filter(({ shift }) => Math.abs(shift) >= nothing);
+  return [
+    ...first(),
+    ...(moved.length === 0 ? [] : [says.breaks(moved.map(({ name, fromFront }) => [name, say(fromFront)]))]),
+    ...strings
+      .filter(({ missed }) => Math.abs(missed) >= nothing)
+      .map(({ name, missed }) => says.unreached(name, say(Math.abs(missed)), missed > 0)),
+  ];
+};
