@@ -4,4 +4,5 @@
 export const pdfWorker = (): Worker => new Worker(new URL('./pdf.worker.ts', import.meta.url), { type: 'module' });
 
 /** A worker that looks for ways to bring findings right. */
-export const adviceWorker = (): Worker => new Worker(new URL('./advice.worker.ts', import.meta.url), { type: 'module' });
+export const adviceWorker = (): Worker =>
+  new Worker(new URL('./advice.worker.ts', import.meta.url), { type: 'module' });

@@ -15,15 +15,18 @@ export const FigureValue = ({
   built,
   k = 0,
   isBare = false,
+  text: own,
 }: {
   figure: Figure;
   built: Built;
   k?: number;
   isBare?: boolean;
+  /** What stands there in place of the plain value. */
+  text?: string;
 }) => {
   const ask = useContext(AskContext);
   const of = figure.per === 'string' ? shortName(built.job.strings.list[k]?.name ?? '') : '';
-  const text = figureText(figure, built, k);
+  const text = own ?? figureText(figure, built, k);
   return (
     <button
       type="button"

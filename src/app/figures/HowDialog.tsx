@@ -7,6 +7,7 @@ import { fieldId } from '../numbers/use-field.ts';
 import type { Built } from '../store.ts';
 import { words } from '../words.ts';
 import { figureText, inputText } from './figure-text.ts';
+import { Signs } from './Signs.tsx';
 
 const says = words.figures;
 
@@ -66,7 +67,9 @@ export const HowDialog = ({ asked, built, onClose }: { asked: Asked; built: Buil
       <h2 id="how-title">{titleOf(figure, k, built)}</h2>
       <p className="result">{figureText(figure, built, k)}</p>
       <p>{figure.about}</p>
-      <p className="formula">{how.formula}</p>
+      <p className="formula">
+        <Signs text={how.formula} />
+      </p>
       <table className="figures">
         <thead>
           <tr>
@@ -78,7 +81,9 @@ export const HowDialog = ({ asked, built, onClose }: { asked: Asked; built: Buil
         <tbody>
           {how.inputs.map((input) => (
             <tr key={`${input.symbol} ${input.name}`}>
-              <th scope="row">{input.symbol}</th>
+              <th scope="row">
+                <Signs text={input.symbol} />
+              </th>
               <td>
                 <Name input={input} onAsk={(next) => setTrail([...trail, { id: next, k }])} onField={toField} />
               </td>

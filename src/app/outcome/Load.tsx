@@ -5,6 +5,7 @@ import type { Built } from '../store.ts';
 import { words } from '../words.ts';
 
 const says = words.outcome;
+const capital = (text: string) => `${text[0]?.toUpperCase()}${text.slice(1)}`;
 const rows = ['down', 'moment', 'meanStress', 'rearStress', 'meanShear'] as const;
 
 /** The load on the glue line, for each way in which the strings can be held; the job's own marked. */
@@ -37,7 +38,7 @@ export const Load = ({ built }: { built: Built }) => {
               <tr key={row}>
                 <th scope="row">{says.loads[row]}</th>
                 {helds.map((held) => {
-                  const figure = figureAt(`load.${held}.${row}`);
+                  const figure = figureAt(`load${capital(held)}${capital(row)}`);
                   return <td key={held}>{figure && <FigureValue figure={figure} built={built} isBare />}</td>;
                 })}
               </tr>

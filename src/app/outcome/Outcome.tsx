@@ -24,11 +24,14 @@ const Row = ({ name, value, children }: { name: string; value: ReactNode; childr
 );
 
 /** A figure of the whole job, by its id; nothing where it does not apply. */
-const Fact = ({ id, built, children }: { id: string; built: Built; children?: ReactNode }) => {
+const Fact = ({ id, built, text, children }: { id: string; built: Built; text?: string; children?: ReactNode }) => {
   const figure = figureAt(id);
   if (figure === undefined || figure.value(built.job, built.design, 0) === undefined) return null;
   return (
-    <Row name={figure.title} value={<FigureValue figure={figure} built={built} />}>
+    <Row
+      name={figure.title}
+      value={<FigureValue figure={figure} built={built} {...(text !== undefined && { text })} />}
+    >
       {children}
     </Row>
   );
@@ -45,12 +48,19 @@ const Neck = ({ built }: { built: Built }) => {
       <dl>
         <Fact id="suitsFrom" built={built} />
         <Fact id="suitsTo" built={built} />
-        <Fact id="resetRaise" built={built}>
-          {says.resetFor(say(reset.forThickness))}
-        </Fact>
-        <Fact id="resetAngle" built={built} />
-        <Fact id="resetOffHeel" built={built} />
       </dl>
+      <details open={verdict !== 'bridge'}>
+        <summary>{says.reset}</summary>
+        <dl>
+          <Fact id="resetRaise" built={built}>
+            {says.resetFor(say(reset.forThickness))}
+          </Fact>
+          <Fact id="resetAngle" built={built} />
+          <Fact id="resetOffHeel" built={built}>
+            {says.resetOffHeel}
+          </Fact>
+        </dl>
+      </details>
     </>
   );
 };
@@ -79,22 +89,22 @@ export const Outcome = () => {
         <Fact id="straightedgeClearance" built={built}>
           {design.straightedgeClearance < 0 ? says.clearanceHigh : says.clearanceLight}
         </Fact>
-        <Fact id="bestSaddleRadius" built={built}>
+        <Fact id="bestRadius" built={built}>
           {says.crownMiss(missText(crown.worst, job.show))}
         </Fact>
-        <Row name={says.gauge} value={gaugeText(gauge.radius, job.show)}>
+        <Fact id="nearestGauge" built={built} text={gaugeText(gauge.radius, job.show)}>
           {says.gaugeMiss(missText(gauge.worst, job.show))}
-        </Row>
+        </Fact>
         {own && own !== gauge && (
           <Row name={says.ownGauge[ownUnit(job.show)]} value={gaugeText(own.radius, job.show)}>
             {says.gaugeMiss(missText(own.worst, job.show))}
           </Row>
         )}
         <Fact id="woodUnderSlot" built={built} />
-        <Fact id="saddleLine" built={built}>
+        <Fact id="saddleLineFromNut" built={built}>
           {says.fromNutSays}
         </Fact>
-        <Fact id="slotSlant" built={built}>
+        <Fact id="saddleSlant" built={built}>
           {says.slantSays}
         </Fact>
       </dl>
@@ -102,11 +112,11 @@ export const Outcome = () => {
       <PerString
         built={built}
         title={says.breakPoints}
-        ids={['neededSetback', 'setback', 'breakPoint', 'alongSaddle']}
+        ids={['neededSetback', 'setback', 'fromFront', 'fromBassEnd']}
       />
       <h3>{says.saddle}</h3>
       <dl>
-        {['saddleThickness', 'saddleLength', 'thicknessNeeded', 'blankLength', 'blankHeight'].map((id) => (
+        {['saddleThickness', 'saddleLength', 'saddleThicknessNeeded', 'blankLength', 'blankHeight'].map((id) => (
           <Fact key={id} id={id} built={built} />
         ))}
       </dl>
@@ -120,7 +130,15 @@ export const Outcome = () => {
       <Neck built={built} />
       <h3>{says.readings}</h3>
       <dl>
-        {['scale', 'scaleError', 'neckPlaneHeight', 'neckPlaneAtPitch', 'neckPlaneByStraightedge', 'rise'].map((id) => (
+        {[
+          'scale',
+          'scaleByFrets',
+          'scaleError',
+          'neckPlaneHeight',
+          'neckPlaneStrung',
+          'neckPlaneStraightedge',
+          'rise',
+        ].map((id) => (
           <Fact key={id} id={id} built={built} />
         ))}
       </dl>

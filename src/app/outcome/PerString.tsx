@@ -57,7 +57,7 @@ export const PerString = ({
                     <FigureValue figure={figure} built={built} k={k} isBare />
                   </td>
                 ))}
-                {limits[k] && <td className="word">{says.limits[limits[k]]}</td>}
+                {limits[k] && <td className="limit">{says.limits[limits[k]]}</td>}
               </tr>
             ))}
           </tbody>
