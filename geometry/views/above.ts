@@ -49,6 +49,7 @@ export const above = (job: Settled, design: Design): Drawing => {
   const { bridge, slot, pins } = job;
   const { wireHole: wire } = job.saddle;
   const outline = footprintOutline(job, design);
+  const filled = oldSlot(job, design);
   const half = bridge.length / 2;
   const { bridgeFront: front, bridgeRear: rear, saddleLine, datum } = design;
   const top = front - BEFORE;
@@ -69,7 +70,7 @@ export const above = (job: Settled, design: Design): Drawing => {
       matter: 'bone',
       jobPath: 'slot.length',
     }),
-    ...oldSlot(job, design),
+    ...filled,
     ...wireHole(job, design),
     ...design.strings.map((s) =>
       stroke(`pin.${s.id}`, circle(s.pin, pins.hole / 2), {
@@ -126,6 +127,7 @@ export const above = (job: Settled, design: Design): Drawing => {
         length(saddleLine.x),
         ' from the nut',
         ...(wire === 'none' ? [] : [' · wire hole ⌀ ', length(wire)]),
+        ...(filled.length > 0 ? [' · dashed: old slot'] : []),
       ],
       { shift: { dx: 0, dy: 5.8 } },
     ),

@@ -4,7 +4,7 @@ import { note, stroke } from '../marks.ts';
 import type { Settled } from '../settle.ts';
 import { translate } from '../shape/transform.ts';
 
-/** The outline that the old bridge left on the top, from above, with its name by the rear edge of its bass tip; nothing where it was not measured, or where its numbers draw none. */
+/** The outline that the old bridge left on the top, from above, with its name behind its bass tip; nothing where it was not measured, or where its numbers draw none. */
 export const oldScar = ({ scar, bridge }: Settled): readonly Mark[] => {
   if (scar.outline === 'none') return [];
   const { outline: style, fromNut, length, depth } = scar;
@@ -20,7 +20,7 @@ export const oldScar = ({ scar, bridge }: Settled): readonly Mark[] => {
     }),
     note('scar.name', { x: -length / 2, y: fromNut + wingDepth }, ['old scar'], {
       anchor: 'start',
-      shift: { dx: 0.6, dy: -0.5 },
+      shift: { dx: 0.6, dy: 1.1 },
       jobPath: 'scar.outline',
     }),
   ];

@@ -43,21 +43,30 @@ export const footprint: Piece = {
     ];
     const { wireHole: wire, wireAcross } = job.saddle;
     const filled = oldSlot(job, design);
+    const side = wireAcross === 0 ? '' : wireAcross < 0 ? ', bass side' : ', treble side';
+    const below: readonly (readonly [string, Label])[] = [
+      ['sizes', sizes],
+      ...(wire === 'none'
+        ? []
+        : ([
+            [
+              'wireHole.size',
+              [
+                'wire hole ⌀ ',
+                length(wire),
+                ', ',
+                length(Math.abs(wireAcross)),
+                ` along the slot from the centre line${side}`,
+              ],
+            ],
+          ] as const)),
+      ...(filled.length > 0 ? ([['slot.old.name', ['dashed: old slot, fill']]] as const) : []),
+    ];
     const marks: Mark[] = [
       ...oldScar(job),
       stroke('outline', outline, { line: 'outline', purpose: 'cut' }),
       stroke('slot', slotOutline(slot, saddleLine), { line: 'outline', purpose: 'cut' }),
       ...filled,
-      ...(filled.length > 0
-        ? [
-            note(
-              'slot.old.name',
-              { x: -half, y: Math.max(saddleLineAt(saddleLine, -half), saddleLineAt(datum, -half)) },
-              ['old slot, fill'],
-              { anchor: 'start', shift: { dx: 0.8, dy: 1.1 } },
-            ),
-          ]
-        : []),
       ...wireHole(job, design),
       ...shoulderEdges(job, outline).map(([a, b], k) => showLine(`shoulder.${k}`, a, b)),
       ...strings.flatMap((s): Mark[] => [
@@ -106,28 +115,11 @@ export const footprint: Piece = {
       ),
       note('bass', { x: -half, y: front }, ['bass'], { anchor: 'start', bold: true, shift: { dx: 0.8, dy: 1.4 } }),
       note('treble', { x: half, y: front }, ['treble'], { anchor: 'end', bold: true, shift: { dx: -0.8, dy: 1.4 } }),
-      note('towardsNut', { x: 0, y: front - BEFORE - 6 }, ['towards the nut ↑'], {
-        anchor: 'start',
-        shift: { dx: 0.8, dy: -0.2 },
-        stagger: 'names',
+      note('towardsNut', { x: half, y: front }, ['towards the nut ↑'], {
+        anchor: 'end',
+        shift: { dx: -0.6, dy: -1.9 },
       }),
-      note('sizes', { x: 0, y: rear }, sizes, { shift: { dx: 0, dy: 4.6 } }),
-      ...(wire === 'none'
-        ? []
-        : [
-            note(
-              'wireHole.size',
-              { x: 0, y: rear },
-              [
-                'wire hole ⌀ ',
-                length(wire),
-                ', ',
-                length(Math.abs(wireAcross)),
-                ` along the slot from the centre line${wireAcross === 0 ? '' : wireAcross < 0 ? ', bass side' : ', treble side'}`,
-              ],
-              { shift: { dx: 0, dy: 5.9 } },
-            ),
-          ]),
+      ...below.map(([id, label], k) => note(id, { x: 0, y: rear }, label, { shift: { dx: 0, dy: 4.6 + 1.3 * k } })),
       across('length', { x: -half, y: front }, { x: half, y: front }, front - BEFORE - 6, -2.6),
       upright('depth', { x: half, y: front }, { x: 0, y: rear }, half, 4.2),
       upright('frontToSaddle', { x: -half, y: front }, { x: -half, y: datum.x }, -half, -3.6),

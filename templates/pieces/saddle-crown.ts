@@ -1,17 +1,7 @@
 import { slotOutline } from '../../geometry/bridge/slot.ts';
 import type { Design, SolvedString } from '../../geometry/design.ts';
 import type { Label, Mark } from '../../geometry/drawing.ts';
-import {
-  across,
-  fixedLength,
-  forHand,
-  length,
-  mirrored,
-  note,
-  showLine,
-  stroke,
-  upright,
-} from '../../geometry/marks.ts';
+import { across, fixedLength, forHand, mirrored, note, showLine, stroke, upright } from '../../geometry/marks.ts';
 import { shortName } from '../../geometry/names.ts';
 import type { PassString } from '../../geometry/saddle/setup.ts';
 import type { Point } from '../../geometry/shape/types.ts';
@@ -57,8 +47,8 @@ const placeOf = (design: Design, s: SolvedString, read: PassString | undefined) 
 
 type Place = ReturnType<typeof placeOf>;
 
-const marksOf = ({ s, at, now, beyond, needed }: Place, front: number): readonly Mark[] => [
-  stringMark(s.id, at.x, -front - ON, front + ON),
+const marksOf = ({ s, at, now, beyond, needed }: Place, front: number, above: number): readonly Mark[] => [
+  stringMark(s.id, at.x, above, front + ON),
   showLine(`break.${s.id}`, { x: at.x - BREAK, y: -at.y }, { x: at.x + BREAK, y: -at.y }, 'outline'),
   ...(now === undefined
     ? []
@@ -100,7 +90,7 @@ const notesOf = (places: readonly Place[], { saddle }: Design): readonly (readon
       ? ([
           [
             'thicknessNeeded',
-            ['crosses: what it needs; a saddle ', length(saddle.thicknessNeeded), ' thick reaches all'],
+            ['crosses: what it needs; a saddle ', fixedLength(saddle.thicknessNeeded), ' thick reaches all'],
           ],
         ] as const)
       : []),
@@ -119,15 +109,19 @@ export const saddleCrown: Piece = {
     const front = thickness / 2;
     const pass = lastPass(job, design);
     const places = design.strings.map((s, k) => placeOf(design, s, pass?.strings[k]));
+    // What is written keeps clear of the crosses, wherever they lie.
+    const crosses = places.flatMap(({ beyond, needed }) => (beyond === 0 ? [] : [-needed.y]));
+    const above = Math.min(-front - ON, ...crosses.map((y) => y - MISS));
+    const below = Math.max(front + ON, ...crosses.map((y) => y + MISS));
     // The page is turned: its y runs down towards the front face.
     const marks: readonly Mark[] = [
       stroke('outline', slotOutline({ length: long, width: thickness }, { x: 0, slant: 0 }), {
         line: 'outline',
         purpose: 'cut',
       }),
-      ...places.flatMap((place) => marksOf(place, front)),
+      ...places.flatMap((place) => marksOf(place, front, above)),
       upright('thickness', { x: half - front, y: -front }, { x: half - front, y: front }, half, 2),
-      across('length', { x: -half, y: 0 }, { x: half, y: 0 }, front, 3.6),
+      across('length', { x: -half, y: 0 }, { x: half, y: 0 }, below, 3.2),
     ];
     const words = [
       note('bass', { x: -half, y: 0 }, ['bass'], { anchor: 'start', bold: true }),
@@ -147,12 +141,12 @@ export const saddleCrown: Piece = {
       title: 'Saddle, crown from above',
       marks: [
         ...seen(marks),
-        ...overStrings(over, -front - ON, seen(words)),
-        note('front', { x: 0, y: front + ON }, ['front face, towards the nut'], {
+        ...overStrings(over, above, seen(words)),
+        note('front', { x: 0, y: below }, ['front face, towards the nut'], {
           scale: 0.8,
           shift: { dx: 0, dy: 0.9 },
         }),
-        ...notesUnder(front, 5.2, notesOf(places, design)),
+        ...notesUnder(below, 4.8, notesOf(places, design)),
       ],
     };
   },

@@ -121,7 +121,14 @@ export const saddle: Piece = {
       ['crown', crownWords(job, design)],
       [
         'blank',
-        ['blank ', length(design.saddle.length), ' by ', length(edge - top), ' by ', length(design.saddle.thickness)],
+        [
+          'blank ',
+          length(design.saddle.length),
+          ' by ',
+          length(edge - top),
+          proud > 0 ? ' (proud included) by ' : ' by ',
+          length(design.saddle.thickness),
+        ],
       ],
       ...(proud > 0
         ? ([['proud.words', ['leave ', length(proud), ' proud at the bottom for the first stringing']]] as const)

@@ -1,20 +1,24 @@
-// Every view and piece of every starter, kept as a drawing so that a change in the picture shows in review: look at it before you accept it.
+// Every view and piece of every starter, and of jobs with all that a drawing can show, kept as a drawing so that a change in the picture shows in review: look at it before you accept it.
 import { describe, expect, it } from 'vitest';
-import { readJob } from '../../geometry/job-file.ts';
 import { boundsOfPrimitives, layOut, sayWith } from '../../geometry/layout.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { pieces } from '../../templates/pieces/index.ts';
 import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
-import { built } from '../solved.ts';
+import { built, jobOf } from '../solved.ts';
+import { fullJob, twelveStrings } from './full-job.ts';
 
 const window = svgWindow();
 
-describe.each(starters)('$id', ({ id, text }) => {
-  const read = readJob(text);
-  if (!read.ok) throw new Error(read.problems[0]?.says);
-  const { job, design } = built(read.job);
+const jobs = [
+  ...starters.map(({ id, text }) => ({ id, asked: jobOf(text) })),
+  { id: 'everything', asked: fullJob() },
+  { id: 'twelve', asked: twelveStrings() },
+];
+
+describe.each(jobs)('$id', ({ id, asked }) => {
+  const { job, design } = built(asked);
   const say = sayWith(job.show);
   const drawings = [threeViews(job, design, 3.5, say), ...pieces.map((piece) => piece.draw(job, design))];
 

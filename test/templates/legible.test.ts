@@ -2,12 +2,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Text } from '../../geometry/drawing.ts';
 import { setAt } from '../../geometry/fields.ts';
-import { readJob } from '../../geometry/job-file.ts';
 import { boundsOfPrimitives, layOut, sayWith } from '../../geometry/layout.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { pieces } from '../../templates/pieces/index.ts';
-import { built } from '../solved.ts';
+import { built, jobOf } from '../solved.ts';
+import { fullJob, twelveStrings } from './full-job.ts';
 
 const overlaps = (texts: readonly Text[]): readonly string[] => {
   const boxes = texts.map((text) => ({ text, box: boundsOfPrimitives([text]) }));
@@ -20,11 +20,18 @@ const overlaps = (texts: readonly Text[]): readonly string[] => {
   );
 };
 
-describe.each(starters)('$id', ({ text }) => {
-  const read = readJob(text);
-  if (!read.ok) throw new Error(read.problems[0]?.says);
+const jobs = [
+  ...starters.map(({ id, text }) => [id, jobOf(text)] as const),
+  ['a job with everything on it', fullJob()] as const,
+  ['the same for the left hand', setAt(fullJob(), 'hand', 'left')] as const,
+  ['the same with its crown through each height', setAt(fullJob(), 'saddle.crown', 'heights')] as const,
+  ['twelve strings', twelveStrings()] as const,
+  ['twelve strings, their crown by gauge', setAt(twelveStrings(), 'saddle.crown', 'gauge')] as const,
+];
+
+describe.each(jobs)('%s', (_, asked) => {
   it.each(['mm', 'in', 'fraction'])('in %s', (unit) => {
-    const shown = ['show.length', 'show.radius', 'show.gauge'].reduce((j, path) => setAt(j, path, unit), read.job);
+    const shown = ['show.length', 'show.radius', 'show.gauge'].reduce((j, path) => setAt(j, path, unit), asked);
     const { job, design } = built(shown);
     const say = sayWith(job.show);
     const drawings = [...pieces.map((piece) => piece.draw(job, design)), threeViews(job, design, 3.5, say)];

@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { setAt } from '../../geometry/fields.ts';
-import { start } from '../../geometry/shape/index.ts';
+import { layOut, sayWith } from '../../geometry/layout.ts';
+import { bounds, start } from '../../geometry/shape/index.ts';
+import type { Path, Point } from '../../geometry/shape/types.ts';
 import { pieces } from '../../templates/pieces/index.ts';
 import { built, solved, workedExample } from '../solved.ts';
+import { fullJob } from './full-job.ts';
 
 const right = workedExample();
 const left = built(setAt(right, 'hand', 'left')).job;
@@ -34,6 +37,11 @@ describe('which side is bass', () => {
     expect(bassSide('saddle', right)).toEqual({ word: 1, string: 1 });
     expect(bassSide('saddle', left)).toEqual({ word: -1, string: -1 });
   });
+
+  it('on the crown from above, front face towards you: as on the front face', () => {
+    expect(bassSide('saddle-crown', right)).toEqual({ word: 1, string: 1 });
+    expect(bassSide('saddle-crown', left)).toEqual({ word: -1, string: -1 });
+  });
 });
 
 it('every piece says what it is for and which face lies up, and has something to cut', () => {
@@ -43,4 +51,193 @@ it('every piece says what it is for and which face lies up, and has something to
     const { marks } = piece.draw(right, solved(right));
     expect(marks.some((mark) => mark.kind === 'path' && mark.purpose === 'cut')).toBe(true);
   }
+});
+
+const full = built(fullJob());
+const drawn = (id: string, { job, design }: ReturnType<typeof built> = full) => {
+  const marks = pieces.find((one) => one.id === id)?.draw(job, design).marks ?? [];
+  const path = (mark: string): Path => {
+    const found = marks.find((one) => one.id === mark);
+    if (found?.kind !== 'path') throw new Error(`no ${mark} on ${id}`);
+    return found.path;
+  };
+  const texts = layOut(marks, { em: 3.5, say: sayWith(job.show) }).flatMap((p) => (p.kind === 'text' ? [p] : []));
+  return { marks, path, said: (mark: string) => texts.find((text) => text.id === mark)?.text };
+};
+/** Start and end of a straight mark. */
+const straight = (path: Path): readonly [Point, Point] => {
+  const [line, ...rest] = path.segments;
+  if (line?.kind !== 'line' || rest.length > 0) throw new Error('not one straight line');
+  return [line.from, line.to];
+};
+const middleOf = (path: Path): Point => {
+  const [a, b] = straight(path);
+  return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+};
+
+describe('the saddle’s front face', () => {
+  const { job, design } = full;
+  const { path, said, marks } = drawn('saddle');
+  const finished = bounds(path('outline'));
+
+  it('has the proud strip under its finished bottom, as high as it is left proud, and says so', () => {
+    const strip = bounds(path('proud'));
+    expect(strip.minY).toBeCloseTo(finished.maxY, 9);
+    expect(finished.maxY).toBeCloseTo(-design.saddle.bottom, 9);
+    expect(strip.maxY - strip.minY).toBeCloseTo(1.2, 9);
+    expect(strip.minX).toBeCloseTo(finished.minX, 9);
+    expect(strip.maxX).toBeCloseTo(finished.maxX, 9);
+    expect(said('proud.words')).toBe('leave 1.2 mm proud at the bottom for the first stringing');
+    const flush = drawn('saddle', built(setAt(fullJob(), 'saddle.proud', 0)));
+    expect(flush.marks.filter(({ id }) => id.startsWith('proud'))).toEqual([]);
+  });
+
+  it('names the blank: as long as the saddle, as high as its crown over the proud bottom, as thick as the slot less the play', () => {
+    const high = finished.maxY - finished.minY + 1.2;
+    expect(said('blank')).toBe(`blank 75.95 mm by ${high.toFixed(2)} mm (proud included) by 3.15 mm`);
+  });
+
+  it('dimensions each string’s mark from the bass end, which is on the right for the right hand', () => {
+    for (const s of design.strings) {
+      const [mark] = straight(path(`string.${s.id}`));
+      expect(said(`string.${s.id}.value`)).toBe((finished.maxX - mark.x).toFixed(2));
+    }
+    const mirror = drawn('saddle', built(setAt(fullJob(), 'hand', 'left')));
+    const left = bounds(mirror.path('outline')).minX;
+    const [bass] = straight(mirror.path('string.E2'));
+    expect(mirror.said('string.E2.value')).toBe((bass.x - left).toFixed(2));
+    expect(mirror.said('string.E2.value')).toBe(said('string.E2.value'));
+  });
+
+  it('by gauge, names the gauge and how far the crown is from each string’s height; by heights it says so and has none', () => {
+    expect(said('crown')).toMatch(/^crown by gauge 15 in, at most 0\.0\d mm off/);
+    // Crown less wanted height, read off the drawn arc.
+    const arc = path('outline').segments.find((s) => s.kind === 'arc');
+    if (arc?.kind !== 'arc') throw new Error('the crown is no arc');
+    for (const s of design.strings) {
+      const [mark] = straight(path(`string.${s.id}`));
+      const crown = Math.sqrt(arc.radius ** 2 - (mark.x - arc.centre.x) ** 2) - arc.centre.y;
+      const shown = Number(said(`string.${s.id}.more`)?.replace('−', '-'));
+      expect(Math.abs(shown - (crown - s.heightAboveFretPlane))).toBeLessThan(0.0051 + 0.002);
+    }
+    const through = drawn('saddle', built(setAt(fullJob(), 'saddle.crown', 'heights')));
+    expect(through.said('crown')).toMatch(/^crown through each string’s height/);
+    expect(through.marks.filter(({ id }) => id.endsWith('.more'))).toEqual([]);
+  });
+
+  it('has the last reading’s bottom as far over its lowest edge as comes off, at both ends', () => {
+    // Twice at the saddle what is too much at fret 12, and a little more for the setback [practice], under the outer strings.
+    const [bass, treble] = straight(path('takeOff'));
+    const edge = bounds(path('proud')).maxY;
+    const at = (x: number) => edge - (bass.y + ((treble.y - bass.y) * (x - bass.x)) / (treble.x - bass.x));
+    for (const [k, action] of [
+      [0, 2.9],
+      [5, 2.3],
+    ] as const) {
+      const s = design.strings[k];
+      if (!s) throw new Error('no string');
+      const wanted = k === 0 ? job.action.bass : job.action.treble;
+      expect(at(straight(path(`string.${s.id}`))[0].x)).toBeCloseTo((action - wanted) * (s.breakX / design.fret12), 9);
+    }
+    expect(said('takeOff.bass.value')).toBe((edge - bass.y).toFixed(2));
+    expect(said('takeOff.treble.value')).toBe((edge - treble.y).toFixed(2));
+    const none = drawn('saddle', built({ ...fullJob(), setup: { log: [] } }));
+    expect(none.marks.filter(({ id }) => id.startsWith('takeOff'))).toEqual([]);
+    expect(marks.some(({ id }) => id === 'takeOff.words')).toBe(true);
+  });
+
+  it('says what it stands on', () => {
+    expect(said('under')).toBe('stands on an element 1.5 mm thick');
+  });
+});
+
+describe('the crown from above', () => {
+  const { design } = full;
+  const { path, said } = drawn('saddle-crown');
+  const crown = bounds(path('outline'));
+
+  it('is as long and as thick as the saddle, its front face below', () => {
+    expect(crown.maxX - crown.minX).toBeCloseTo(design.saddle.length, 9);
+    expect(crown.maxY - crown.minY).toBeCloseTo(design.saddle.thickness, 9);
+  });
+
+  it('has each break point where the string leaves the saddle on the guitar, and dimensions it from the front face', () => {
+    const { x: line, slant } = design.saddleLine;
+    const angle = Math.atan(slant);
+    for (const s of design.strings) {
+      const mark = middleOf(path(`break.${s.id}`));
+      expect(crown.maxY - mark.y).toBeCloseTo(s.fromFront, 9);
+      expect(said(`string.${s.id}.value`)).toBe(s.fromFront.toFixed(2));
+      // Turned back by half a turn and by the slant, and moved to the saddle line, it is the point on the guitar.
+      const [along, square] = [-mark.x, -mark.y];
+      expect(along * Math.cos(angle) - square * Math.sin(angle)).toBeCloseTo(s.acrossAtSaddle, 9);
+      expect(line + along * Math.sin(angle) + square * Math.cos(angle)).toBeCloseTo(s.breakX, 9);
+    }
+  });
+
+  it('crosses and names what cannot be reached, which way, and how thick a saddle would do', () => {
+    const unread = built({ ...fullJob(), setup: { log: [] } });
+    const piece = drawn('saddle-crown', unread);
+    const missed = unread.design.strings.filter((s) => s.missed !== 0);
+    expect(missed.length).toBeGreaterThan(1);
+    for (const s of unread.design.strings) {
+      const says = piece.said(`missed.${s.id}`);
+      if (s.missed === 0) expect(says).toBeUndefined();
+      else {
+        const way = s.missed > 0 ? 'behind' : 'in front';
+        expect(says).toBe(`${s.name} would need ${Math.abs(s.missed).toFixed(2)} mm more, ${way}`);
+        const cross = middleOf(piece.path(`missed.${s.id}.rising`));
+        const from = middleOf(piece.path(`break.${s.id}`));
+        expect(Math.hypot(cross.x - from.x, cross.y - from.y)).toBeCloseTo(Math.abs(s.missed), 9);
+        // The front face, towards the nut, lies below.
+        expect(Math.sign(cross.y - from.y)).toBe(s.missed > 0 ? -1 : 1);
+      }
+    }
+    expect(piece.said('thicknessNeeded')).toContain(`${unread.design.saddle.thicknessNeeded.toFixed(2)} mm thick`);
+  });
+
+  it('by the last reading, has a thin mark where a string that was heard breaks now: sharp goes back, flat forward', () => {
+    const y = (id: string) => middleOf(path(id)).y;
+    expect(y('now.G3')).toBeLessThan(y('break.G3'));
+    expect(y('now.E2')).toBeGreaterThan(y('break.E2'));
+    expect(said('string.G3.more')).toBe((crown.maxY - y('now.G3')).toFixed(2));
+    expect(said('string.A2.more')).toBeUndefined();
+  });
+});
+
+describe('the footprint of a bridge that stays', () => {
+  it('has the old slot in hidden line on the measured line, to be filled, only where the slot is cut anew', () => {
+    const { path, marks, said } = drawn('footprint');
+    const old = path('slot.old');
+    expect(marks.find(({ id }) => id === 'slot.old')).toMatchObject({ line: 'hidden', purpose: 'show' });
+    const { minX, maxX, minY, maxY } = bounds(old);
+    expect((minX + maxX) / 2).toBeCloseTo(0, 9);
+    expect((minY + maxY) / 2).toBeCloseTo(640.4, 9);
+    expect(said('slot.old.name')).toBe('dashed: old slot, fill');
+    const has = (job: ReturnType<typeof fullJob>) =>
+      drawn('footprint', built(job)).marks.some(({ id }) => id.startsWith('slot.old'));
+    expect(has(setAt(fullJob(), 'slot.line', 'typed'))).toBe(false);
+    expect(has(setAt(fullJob(), 'work', 'bridge'))).toBe(false);
+  });
+
+  it('has the wire hole to drill on the slot’s line, with its size, on the bass side', () => {
+    const { path, marks, said } = drawn('footprint');
+    const { minX, maxX, minY, maxY } = bounds(path('wireHole'));
+    const middle = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
+    const { x, slant } = full.design.saddleLine;
+    expect(maxX - minX).toBeCloseTo(2.5, 9);
+    expect(middle.y).toBeCloseTo(x + slant * middle.x, 9);
+    expect(Math.hypot(middle.x, middle.y - x)).toBeCloseTo(31, 9);
+    expect(middle.x).toBeLessThan(0);
+    expect(marks.find(({ id }) => id === 'wireHole')).toMatchObject({ purpose: 'drill' });
+    expect(said('wireHole.size')).toMatch(/^wire hole ⌀ 2\.5 mm, 31\.0 mm .*bass side$/);
+  });
+
+  it('has the old scar where it was measured, named', () => {
+    const { path, said } = drawn('footprint');
+    const { minX, maxX, minY, maxY } = bounds(path('scar'));
+    expect([maxX - minX, minY, maxY - minY].map((n) => Number(n.toFixed(6)))).toEqual([147, 632.5, 39]);
+    expect(said('scar.name')).toBe('old scar');
+    expect(drawn('footprint', built(right)).marks.some(({ id }) => id.startsWith('scar'))).toBe(false);
+  });
 });

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Drawing, Primitive } from '../../geometry/drawing.ts';
 import { boundsOfPrimitives, sayWith } from '../../geometry/layout.ts';
-import { polyline } from '../../geometry/shape/index.ts';
+import { bounds, polyline } from '../../geometry/shape/index.ts';
 import type { Bounds } from '../../geometry/shape/types.ts';
+import { starters } from '../../src/jobs/index.ts';
 import { margin, type PaperId, papers } from '../../templates/paper.ts';
 import { pieces } from '../../templates/pieces/index.ts';
 import { laySheets, pieceSheet, type Sheet } from '../../templates/sheets.ts';
@@ -11,7 +12,8 @@ import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
 import { sheetInfo } from '../../templates/title-block.ts';
 import { readSvg } from '../read-svg.ts';
-import { solved, workedExample } from '../solved.ts';
+import { built, jobOf, solved, workedExample } from '../solved.ts';
+import { fullJob } from './full-job.ts';
 
 const job = workedExample();
 const info = sheetInfo(job, '9.8.7');
@@ -172,6 +174,27 @@ describe('sheets', () => {
     const laid = sheets.flatMap((sheet) => sheet.primitives.filter((p) => ids.includes(p.id)));
     expect(laid.map((p) => p.id).sort()).toEqual([...ids].sort());
     for (const sheet of sheets) expectCheckBars(sheet);
+  });
+
+  it.each(
+    [...starters.map(({ id, text }) => [id, jobOf(text)] as const), ['everything', fullJob()] as const].flatMap(
+      ([id, asked]) => (['a4', 'letter'] as const).map((paper) => [id, paper, asked] as const),
+    ),
+  )('hold every template of %s on %s, unscaled', (_, paper, asked) => {
+    const { job: own, design } = built(asked);
+    const drawn = pieces.map((piece) => piece.draw(own, design));
+    const sheets = laySheets(drawn, papers[paper], sheetInfo(own, '1'), sayWith(own.show));
+    for (const { id, marks } of drawn) {
+      const outline = marks.find((mark) => mark.id === 'outline');
+      if (outline?.kind !== 'path') throw new Error(`no outline in ${id}`);
+      const laid = sheets.flatMap((sheet) => sheet.primitives.filter((p) => p.id === `${id}.outline`));
+      expect(laid).toHaveLength(1);
+      const sides = ({ minX, minY, maxX, maxY }: Bounds) => [maxX - minX, maxY - minY].sort((a, b) => a - b);
+      const [thin, long] = sides(boundsOfPrimitives(laid));
+      const [drawnThin, drawnLong] = sides(bounds(outline.path));
+      expect(thin).toBeCloseTo(drawnThin ?? Number.NaN, 6);
+      expect(long).toBeCloseTo(drawnLong ?? Number.NaN, 6);
+    }
   });
 
   it('say whose they are, to which scale, and to measure them first', () => {

@@ -2,9 +2,10 @@ import { describe, expect, it } from 'vitest';
 import type { Label } from '../../../geometry/drawing.ts';
 import { setAt } from '../../../geometry/fields.ts';
 import { layOut, sayWith } from '../../../geometry/layout.ts';
-import { segmentStart } from '../../../geometry/shape/index.ts';
+import { bounds, segmentStart } from '../../../geometry/shape/index.ts';
 import { threeViews, views } from '../../../geometry/views/index.ts';
 import { built, solved, workedExample } from '../../solved.ts';
+import { fullJob } from '../../templates/full-job.ts';
 
 const job = workedExample();
 const design = solved(job);
@@ -67,5 +68,65 @@ describe('the three views together', () => {
   it('share the heights: deck, slot floor and top lie level in elevation and section', () => {
     expect(Math.max(...ys('tail.saddle'))).toBeCloseTo(Math.max(...ys('middle.saddle.section')), 9);
     expect(Math.max(...ys('middle.bridge.section'))).toBeCloseTo(ys('middle.top')[0] ?? 0, 9);
+  });
+});
+
+describe('what is new in a job', () => {
+  const { job: full, design: its } = built(fullJob());
+  const pathOf = (view: keyof typeof views, id: string) => {
+    const mark = views[view](full, its).marks.find((m) => m.id === id);
+    if (mark?.kind !== 'path') throw new Error(`no ${id}`);
+    return mark.path;
+  };
+
+  it('marks each string’s break point on the slot, where the string turns', () => {
+    for (const s of its.strings) {
+      const { minX, maxX, minY, maxY } = bounds(pathOf('above', `break.${s.id}`));
+      expect((minX + maxX) / 2).toBeCloseTo(s.acrossAtSaddle, 9);
+      expect(minY).toBeCloseTo(s.breakX, 9);
+      expect(maxY).toBeCloseTo(s.breakX, 9);
+    }
+  });
+
+  it.each(['tail', 'middle'] as const)(
+    'fills the slot with the element from its floor up to the saddle’s bottom: %s',
+    (view) => {
+      const element = bounds(pathOf(view, 'element'));
+      expect(element.maxY).toBeCloseTo(-its.slotFloor, 9);
+      expect(element.minY).toBeCloseTo(-its.slotFloor - 1.5, 9);
+      const saddle = bounds(pathOf(view, view === 'tail' ? 'saddle' : 'saddle.section'));
+      expect(saddle.maxY).toBeCloseTo(element.minY, 9);
+      expect(views[view](job, design).marks.some(({ id }) => id === 'element')).toBe(false);
+    },
+  );
+
+  it('says how thick the element is and how wide the wire’s hole', () => {
+    expect(texts(views.middle(full, its).marks)).toContain('slot 5.0 mm deep, element 1.5 mm');
+    expect(texts(views.above(full, its).marks).join()).toContain('wire hole ⌀ 2.5 mm · dashed: old slot');
+  });
+
+  it('stands a saddle thinner than its slot by the play in the section', () => {
+    const section = (id: string) => bounds(pathOf('middle', id));
+    const slant = Math.hypot(1, its.saddleLine.slant);
+    const saddle = section('saddle.section');
+    const element = section('element');
+    expect((element.maxX - element.minX) / slant).toBeCloseTo(3.2, 9);
+    expect((saddle.maxX - saddle.minX) / slant).toBeCloseTo(3.15, 9);
+  });
+
+  it('draws scar, old slot and wire hole mirrored for the left hand, the words too', () => {
+    const left = built(setAt(fullJob(), 'hand', 'left'));
+    const turned = views.above(left.job, left.design).marks;
+    for (const id of ['scar', 'slot.old', 'wireHole']) {
+      const mark = turned.find((m) => m.id === id);
+      if (mark?.kind !== 'path') throw new Error(`no ${id}`);
+      expect(bounds(mark.path).minX).toBeCloseTo(-bounds(pathOf('above', id)).maxX, 9);
+    }
+    expect(turned.find((m) => m.id === 'scar.name')).toMatchObject({ anchor: 'end', label: ['old scar'] });
+  });
+
+  it('leaves out a scar whose numbers draw no outline', () => {
+    const odd = built(setAt(fullJob(), 'scar.wingDepth', 60));
+    expect(views.above(odd.job, odd.design).marks.some(({ id }) => id.startsWith('scar'))).toBe(false);
   });
 });
