@@ -32,6 +32,10 @@ export const gluedArea: Figure = {
   }),
 };
 
+/** How deep a belly bridge is, as it stands behind the integrals over it. */
+const depthIs =
+  'D(y), how deep the footprint is at y, is d in the middle and d_t beyond the belly, w wide, with two equal arcs between them on each side';
+
 export const gluedCentre: Figure = {
   id: 'gluedCentre',
   title: 'Nut to the glued area’s middle',
@@ -39,11 +43,18 @@ export const gluedCentre: Figure = {
   kind: 'length',
   per: 'job',
   value: (job, design) => load(job, design).centreFromNut,
-  how: (job, design, k) => ({
-    formula: `x_c = x_f + ∫x dA/A over the ${job.bridge.footprint === 'belly' ? 'belly' : 'rectangular'} footprint, x from its front edge`,
-    inputs: inputs(job, design, k, { x_f: bridgeFront, A: gluedArea, ...outline(job) }),
-    source: sources.centroid,
-  }),
+  how: (job, design, k) =>
+    job.bridge.footprint === 'belly'
+      ? {
+          formula: `x_c = x_f + ∫D(y)² dy/(2·A) over the length l; ${depthIs}`,
+          inputs: inputs(job, design, k, { x_f: bridgeFront, A: gluedArea, ...outline(job) }),
+          source: sources.centroid,
+        }
+      : {
+          formula: 'x_c = x_f + d/2',
+          inputs: inputs(job, design, k, { x_f: bridgeFront, d: 'bridge.depth' }),
+          source: sources.centroid,
+        },
 };
 
 export const secondMoment: Figure = {
@@ -53,11 +64,18 @@ export const secondMoment: Figure = {
   kind: 'count',
   per: 'job',
   value: (job, design) => load(job, design).secondMoment,
-  how: (job, design, k) => ({
-    formula: `I = ∫(x_f + x − x_c)² dA over the ${job.bridge.footprint === 'belly' ? 'belly' : 'rectangular'} footprint, x from its front edge`,
-    inputs: inputs(job, design, k, { x_f: bridgeFront, x_c: gluedCentre, ...outline(job) }),
-    source: sources.centroid,
-  }),
+  how: (job, design, k) =>
+    job.bridge.footprint === 'belly'
+      ? {
+          formula: `I = ∫((D(y) − e)³ + e³)/3 dy over the length l, e = x_c − x_f; ${depthIs}`,
+          inputs: inputs(job, design, k, { x_f: bridgeFront, x_c: gluedCentre, ...outline(job) }),
+          source: sources.centroid,
+        }
+      : {
+          formula: 'I = l·d³/12',
+          inputs: inputs(job, design, k, outline(job)),
+          source: 'Second moment of a rectangle about the line through its middle.',
+        },
 };
 
 const atCrown = 'T·cos θ·(z_s − z_t) − T·sin θ·(x_s − x_c)';

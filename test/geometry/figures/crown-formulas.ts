@@ -1,0 +1,70 @@
+import { drop, mean, sum, type Values, whereLeast } from './values.ts';
+
+/** A crown of a radius laid over heights by least squares: its height and tilt in the middle. */
+export const laid = (v: Values, radius: number | 'flat') => {
+  const [y, z] = [v.all('y'), v.all('z')];
+  const raised = y.map((one, k) => (z[k] ?? 0) + drop(radius, one));
+  const [my, mv] = [mean(y), mean(raised)];
+  const m = sum(y.map((one, k) => (one - my) * ((raised[k] ?? 0) - mv))) / sum(y.map((one) => (one - my) ** 2));
+  const c = mv - m * my;
+  const at = (one: number) => c + m * one - drop(radius, one);
+  return { m, at, misses: y.map((one, k) => at(one) - (z[k] ?? 0)) };
+};
+
+export const worst = (v: Values, radius: number | 'flat') => Math.max(...laid(v, radius).misses.map(Math.abs));
+
+export const squares = (v: Values, radius: number | 'flat') => sum(laid(v, radius).misses.map((miss) => miss ** 2));
+
+/** Height of the saddle above its bottom at u along its face, on the arc through the outer strings. */
+const onArc = (v: Values) => {
+  const stretch = Math.hypot(1, v.n('m'));
+  const [a, b] = [v.n('y_b') * stretch, v.n('y_t') * stretch];
+  const [za, zb] = [v.n('z_b'), v.n('z_t')];
+  const radius = v.radius('R');
+  const chord = Math.hypot(b - a, zb - za);
+  if (radius === 'flat') return { at: (u: number) => za + ((zb - za) * (u - a)) / (b - a), middle: undefined };
+  const rise = Math.sqrt(radius ** 2 - chord ** 2 / 4);
+  const centre = { u: (a + b) / 2 + (rise * (zb - za)) / chord, z: (za + zb) / 2 - (rise * (b - a)) / chord };
+  return { at: (u: number) => centre.z + Math.sqrt(radius ** 2 - (u - centre.u) ** 2), middle: centre.u };
+};
+
+export const endOf = (v: Values, side: -1 | 1): number => {
+  const half = v.n('l') / 2;
+  if (!v.has('t')) return onArc(v).at(side * half) - v.n('z_0');
+  const at = (side * half) / Math.hypot(1, v.n('m'));
+  const y = v.n('y');
+  return v.n('z_s') + v.n('t') * (at - y) - drop(v.radius('R'), at) + drop(v.radius('R'), y) - v.n('z_0');
+};
+
+/** A natural cubic spline through values at 0, 1, 2 …: its second differences from the usual three-term equations. */
+const spline = (values: readonly number[]) => {
+  const last = values.length - 1;
+  const at = (k: number) => values[k] ?? 0;
+  const [upper, right]: [number[], number[]] = [[0], [0]];
+  for (let k = 1; k < last; k += 1) {
+    const pivot = 4 - (upper[k - 1] ?? 0);
+    upper[k] = 1 / pivot;
+    right[k] = (6 * (at(k + 1) - 2 * at(k) + at(k - 1)) - (right[k - 1] ?? 0)) / pivot;
+  }
+  const second: number[] = values.map(() => 0);
+  for (let k = last - 1; k > 0; k -= 1) second[k] = (right[k] ?? 0) - (upper[k] ?? 0) * (second[k + 1] ?? 0);
+  return (t: number) => {
+    const k = Math.min(last - 1, Math.floor(t));
+    const [a, b] = [k + 1 - t, t - k];
+    const bend = ((a ** 3 - a) * (second[k] ?? 0) + (b ** 3 - b) * (second[k + 1] ?? 0)) / 6;
+    return a * at(k) + b * at(k + 1) + bend;
+  };
+};
+
+export const highestOf = (v: Values): number => {
+  if (v.has('R')) {
+    const { at, middle } = onArc(v);
+    const half = v.n('l') / 2;
+    const places = [-half, half, ...(middle !== undefined && Math.abs(middle) < half ? [middle] : [])];
+    return Math.max(...places.map(at)) - v.n('z_0');
+  }
+  const heights = [v.n('H_b'), ...v.all('z').map((z) => z - v.n('z_0')), v.n('H_t')];
+  const curve = spline(heights);
+  const tops = heights.slice(1).map((_, k) => curve(whereLeast((t) => -curve(t), [k, k + 1])));
+  return Math.max(...heights, ...tops);
+};
