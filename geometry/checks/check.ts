@@ -1,6 +1,6 @@
 import type { Design } from '../design.ts';
 import type { Settled } from '../settle.ts';
-import type { CheckId } from './ranges.ts';
+import type { CheckId, Range } from './ranges.ts';
 
 export type Level = 'right' | 'doubtful' | 'wrong';
 
@@ -10,18 +10,34 @@ export interface Fact {
   readonly value: number;
 }
 
-/** One check: what it looks at. Its range stands in ranges.ts; its sentences beside it. A new check is a file beside this one, a line in index.ts and its range. */
+/** What a check's sentence is made from. */
+export interface Found {
+  /** The fact that decides the level. */
+  readonly worst: Fact;
+  readonly level: Level;
+  /** Every fact, worst first. */
+  readonly facts: readonly Fact[];
+  readonly range: Range;
+  /** Says a value of this check in the reader's unit, with as many digits as keep it on its side of each limit that is shown. */
+  readonly say: (value: number) => string;
+  readonly job: Settled;
+  readonly design: Design;
+}
+
+/** One check: what it looks at, what it says, and what can be done. A new check is a file beside this one, a line in index.ts and its range. */
 export interface Check {
   readonly id: CheckId;
   /** What it looks at; none where it does not apply to this job. */
   readonly facts: (job: Settled, design: Design) => readonly Fact[];
-  /** What is found, as a heading that names the number, such as “Saddle stands 4.65 mm out at E2”. Facts worst first, in words for a person; `say` in the reader's unit. */
-  readonly says: (worst: Fact, level: Level, say: (value: number) => string, job: Settled) => string;
+  /** What is found, as a heading that names the number, such as “Saddle stands 4.65 mm out at E2”. */
+  readonly says: (found: Found) => string;
   /** What it means where it is not right, in a short clause, by the side on which it is out. */
   readonly means: { readonly low?: string; readonly high?: string };
   /** The field that is looked at first, to be shown beside the finding. */
   readonly path: string;
-  /** Fields that can bring it right, best first; those of one group are changed together. */
+  /** What advice aims at within what is right, where only just right is not what a person would type. */
+  readonly aim?: Range;
+  /** Fields that can bring it right, best first; those of one group are changed together. In a path `*` stands for every string. */
   readonly fixes: readonly (readonly string[])[];
 }
 
@@ -40,6 +56,7 @@ export interface Finding {
   readonly source: string;
   readonly isOwnRange: boolean;
   readonly path: string;
+  /** Worst first. */
   readonly facts: readonly Fact[];
 }
 

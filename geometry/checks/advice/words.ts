@@ -1,0 +1,94 @@
+import { fieldAt, getAt } from '../../fields.ts';
+import { fretAt } from '../../instrument/frets.ts';
+import type { Job } from '../../job.ts';
+import type { Settled } from '../../settle.ts';
+import { formatQuantity, type QuantityKind } from '../../units.ts';
+import type { Change } from '../check.ts';
+
+/** What is read off the guitar and so can only be read again, not made. */
+const isReading = (path: string, job: Job): boolean =>
+  /^strung\.|^guitar\.(rise|boardWidth|boardRadius)|\.cents$/.test(path) ||
+  (path.endsWith('.setback') && job.strings.setbacks === 'heard');
+
+/** Fields whose label says too little, or is no noun, in the middle of a sentence. */
+const called: Readonly<Record<string, string>> = {
+  'bridge.length': 'the bridge’s length across',
+  'bridge.depth': 'the bridge’s depth',
+  'bridge.thickness': 'the thickness at the centre',
+  'bridge.tilt': 'the deck’s tilt',
+  'pins.leaves': 'the distance from the crown to where the strings leave the bridge',
+  'saddle.under': 'what lies under the saddle',
+};
+
+/** A field as it is spoken of: “the slot depth”, “the setback of E2”. */
+const nameOf = (path: string, job: Job): string => {
+  const own = called[path];
+  if (own !== undefined) return own;
+  const label = fieldAt(path)?.label ?? path;
+  const small = label.charAt(0).toLowerCase() + label.slice(1);
+  const string = /^strings\.list\.([^.]+)\./.exec(path)?.[1];
+  if (string !== undefined) {
+    const name = getAt(job, `strings.list.${string}.name`);
+    return `the ${small} of ${typeof name === 'string' && name !== '' ? name : string}`;
+  }
+  if (/ to /.test(small)) return `the distance from ${small}`;
+  return `the ${small.replace(/, (bass|treble)$/, ' on the $1 side')}`;
+};
+
+const joined = (parts: readonly string[]): string =>
+  parts.length < 2 ? (parts[0] ?? '') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+
+/** A neck reset in words: how far the neck turns, and what comes off the heel, `heel depth·Δh/(L − x_b)` [def], or off the joint's upper edge. */
+const resetTo = ({ value, text }: Change, { guitar, show }: Settled): string => {
+  const raise = value - guitar.neckPlaneHeight;
+  const reach = guitar.scale - fretAt(guitar.scale, guitar.bodyJoint);
+  const say = (of: number, kind: QuantityKind) => formatQuantity(Math.abs(of), kind, show, { unit: true });
+  const angle = say((Math.atan(raise / reach) * 180) / Math.PI, 'angle');
+  const off = say((guitar.heelDepth * raise) / reach, 'length');
+  return `Reset the neck so that the straightedge stands ${text} over the top: turn it ${raise >= 0 ? 'back' : 'forward'} by ${angle}, ${off} off the ${raise >= 0 ? 'heel' : 'joint’s upper edge'}`;
+};
+
+/** What stands in a field now, with its unit; undefined for a word. */
+const nowAt = (path: string, job: Job): string | undefined => {
+  const value = getAt(job, path);
+  const kind = fieldAt(path)?.kind;
+  return typeof value === 'number' && kind !== undefined && kind !== 'word' && kind !== 'text'
+    ? formatQuantity(value, kind, job.show, { unit: true })
+    : undefined;
+};
+
+/** Changes as one sentence. */
+export const sentence = (changes: readonly Change[], job: Job, settled: Settled): string => {
+  const reset = changes.find(({ path }) => path === 'guitar.neckPlaneHeight');
+  const rise = reset && changes.find(({ path }) => path === 'guitar.rise');
+  const others = changes.filter((change) => change !== reset && change !== rise);
+  const [first] = others;
+  const make = (verb: string) => `${verb} ${joined(others.map(({ path, text }) => `${nameOf(path, job)} ${text}`))}`;
+  if (reset !== undefined) {
+    const kept = rise === undefined ? '' : `; type the rise under tension as ${rise.text}, as it is`;
+    return `${resetTo(reset, settled)}${first === undefined ? '' : `, and ${make('make')}`}${kept}.`;
+  }
+  if (first === undefined) return '';
+  const again = others.filter(({ path }) => isReading(path, job));
+  if (again.length > 0) {
+    const names = joined(again.map(({ path }) => nameOf(path, job)));
+    return `Measure ${names} again: ${joined(again.map(({ text }) => text))} would be right.`;
+  }
+  if (others.length > 1) return `${make('Make')}.`;
+  const now = nowAt(first.path, job);
+  return `${make('Make')}${now === undefined ? '' : ` instead of ${now}`}.`;
+};
+
+/** How late a way is told among others: what a bench can change first, then what is wanted, a neck reset or a new nut, and readings to take again. */
+export const lateness = (changes: readonly Change[], job: Job): number =>
+  Math.max(
+    ...changes.map(({ path }) =>
+      path === 'guitar.neckPlaneHeight' || path === 'guitar.nutSpread'
+        ? 2
+        : path.startsWith('action.')
+          ? 1
+          : isReading(path, job)
+            ? 3
+            : 0,
+    ),
+  );

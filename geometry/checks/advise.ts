@@ -1,0 +1,78 @@
+import { setAt } from '../fields.ts';
+import type { Job } from '../job.ts';
+import { type Axis, axisAt } from './advice/axis.ts';
+import { rowsFrom } from './advice/rows.ts';
+import { rangesOf, type Trial, tryOut } from './advice/trial.ts';
+import { findWay, type Way } from './advice/way.ts';
+import { lateness, sentence } from './advice/words.ts';
+import type { Advice, Change } from './check.ts';
+import { checks } from './index.ts';
+import type { CheckId } from './ranges.ts';
+
+const mostWays = 3;
+
+/** Once so many jobs were solved no further fields are looked at: advice has to come while it is still wanted. */
+const mostTrials = 48;
+
+/** The axes of a group of fields, `*` made out for every string; undefined where one of them may not be changed. */
+const axesOf = (group: readonly string[], { job, solved }: Trial): readonly Axis[] | undefined => {
+  const axes = group.map((path) =>
+    path.includes('*')
+      ? job.strings.list.flatMap(({ id }) => axisAt(job, solved.job, path.replace('*', id)) ?? [])
+      : [axisAt(job, solved.job, path)].flatMap((axis) => axis ?? []),
+  );
+  return axes.every((part) => part.length > 0) ? axes.flat() : undefined;
+};
+
+/** Whether a way changes only fields among these: then more of them need not be changed. */
+const isWithin = ({ changes }: Way, axes: readonly Axis[]): boolean =>
+  changes.every(({ path }) => path === 'guitar.rise' || axes.some((axis) => axis.path === path));
+
+/**
+ * Up to three ways to bring a finding right, each solved with the same solver as the drawing: its texts, typed into the fields, make that finding right; those that make no other check worse first, then what a bench
+ * can change before wanted actions, a neck reset and readings to take again, then the smallest change. Empty where the finding is right, where the job cannot be built, or where nothing that may be changed brings it right.
+ */
+export const advise = (job: Job, id: CheckId): readonly Advice[] => {
+  const check = checks.find((one) => one.id === id);
+  const ranges = rangesOf(job);
+  const before = tryOut(job, ranges);
+  if (check === undefined || before === undefined || (before.levels.get(id) ?? 'right') === 'right') return [];
+
+  let trials = 0;
+  const attempt = (changes: readonly Change[]) => {
+    trials += 1;
+    return tryOut(
+      changes.reduce((changed, { path, value }) => setAt(changed, path, value), job),
+      ranges,
+    );
+  };
+  const good: Way[] = [];
+  const others: Way[] = [];
+  for (const group of check.fixes) {
+    if (good.length >= mostWays || trials >= mostTrials) break;
+    const axes = axesOf(group, before);
+    if (axes === undefined || good.some((way) => isWithin(way, axes))) continue;
+    const rows = rowsFrom(
+      axes,
+      axes.map(() => 0),
+      before,
+      attempt,
+    );
+    if (rows === undefined) continue;
+    const search = { mended: check, before, ranges, axes, rows, attempt };
+    const way = findWay(search, true);
+    if (way !== undefined) good.push(way);
+    else if (!others.some((one) => isWithin(one, axes))) {
+      const other = findWay(search, false);
+      if (other !== undefined) others.push(other);
+    }
+  }
+  const inOrder = (ways: readonly Way[]) =>
+    [...ways].sort(
+      (a, b) =>
+        a.worsens.length - b.worsens.length || lateness(a.changes, job) - lateness(b.changes, job) || a.size - b.size,
+    );
+  return inOrder([...good, ...others])
+    .slice(0, mostWays)
+    .map(({ changes, worsens }) => ({ changes, says: sentence(changes, job, before.solved.job), worsens }));
+};

@@ -1,0 +1,15 @@
+import type { Check } from './check.ts';
+
+/** How far the neck plane's two readings on the strung guitar lie apart: by the old bridge, saddle and action, and by the straightedge. */
+export const neckPlane: Check = {
+  id: 'neckPlane',
+  path: 'strung.light',
+  facts: (_, { readings: { atPitch } }) =>
+    atPitch.strung === undefined || atPitch.straightedge === undefined
+      ? []
+      : [{ value: Math.abs(atPitch.strung - atPitch.straightedge) }],
+  says: ({ worst, say }) => `Straightedge and strung guitar lie ${say(worst.value)} apart`,
+  means: { high: 'One of the readings is off: take them again before anything comes apart.' },
+  aim: { to: 0.06 },
+  fixes: [['strung.light'], ['strung.exposure'], ['strung.actionBass'], ['strung.actionTreble']],
+};

@@ -1,0 +1,90 @@
+import type { Job } from '../job.ts';
+import { formatQuantity, parseQuantity, type QuantityKind, unitFor } from '../units.ts';
+import type { Fact, Found } from './check.ts';
+import { levelAt } from './level.ts';
+import type { Range } from './ranges.ts';
+
+const limits = ({ doubtfulFrom, from, to, doubtfulTo }: Range): readonly number[] =>
+  [doubtfulFrom, from, to, doubtfulTo].filter((limit) => limit !== undefined);
+
+/** Decimals for a limit: in inches always three, as no limit of common practice is a 64th. */
+const limitDigits = (kind: QuantityKind, show: Job['show']): { readonly digits?: number } =>
+  kind === 'length' && show.length !== 'mm' ? { digits: 3 } : {};
+
+/** One limit in the reader's unit. */
+const limitText = (value: number, kind: QuantityKind, show: Job['show'], unit: boolean): string =>
+  formatQuantity(value, kind, show, { unit, ...limitDigits(kind, show) });
+
+const mostDigits = 6;
+
+/** Says values of a check in the reader's unit, each with as many digits as keep it on its own side of every limit as that is shown. */
+export const sayer = (range: Range, kind: QuantityKind, show: Job['show']): ((value: number) => string) => {
+  const read = (text: string): number => {
+    const parsed = parseQuantity(text, kind, unitFor(kind, show));
+    return parsed.ok && typeof parsed.value === 'number' ? parsed.value : Number.NaN;
+  };
+  const near = (a: number, b: number) => Math.abs(a - b) <= 1e-9;
+  const side = (value: number, limit: number) => (near(value, limit) ? 0 : Math.sign(value - limit));
+  return (value) => {
+    const sides = limits(range).map((limit) => ({
+      side: side(value, limit),
+      shown: read(limitText(limit, kind, show, true)),
+    }));
+    const holds = (text: string) => {
+      const shown = read(text);
+      return sides.every((one) => one.side === 0 || side(shown, one.shown) === one.side);
+    };
+    let text = formatQuantity(value, kind, show, { unit: true });
+    for (let digits = 2; digits <= mostDigits && !holds(text); digits += 1)
+      text = formatQuantity(value, kind, show, { unit: true, digits });
+    return text;
+  };
+};
+
+/** The range that is right, with its unit: “usual 2.0 to 4.5 mm”, “at least 3.0 mm”, “your range 1.8 to 4.0 mm”. */
+export const rangeText = (range: Range, kind: QuantityKind, show: Job['show'], isOwn: boolean): string => {
+  const say = (value: number, unit: boolean) => limitText(value, kind, show, unit);
+  const low = range.from ?? range.doubtfulFrom;
+  const high = range.to ?? range.doubtfulTo;
+  const both = low !== undefined && high !== undefined;
+  const limit = both
+    ? `${say(low, false)} to ${say(high, true)}`
+    : low !== undefined
+      ? `at least ${say(low, true)}`
+      : high === undefined
+        ? 'no limit'
+        : high === 0
+          ? 'none'
+          : `at most ${say(high, true)}`;
+  return isOwn ? `your range ${limit}` : both ? `usual ${limit}` : limit;
+};
+
+/** A text's size without its sign. */
+export const unsigned = (text: string): string => text.replace(/^\u2212/, '');
+
+/** A number without its unit where the next one has the same. */
+const withoutUnitOf = (text: string, next: string): string => {
+  const unit = / ?[^\d.]+$/.exec(text)?.[0];
+  return unit !== undefined && next.endsWith(unit) ? text.slice(0, -unit.length) : text;
+};
+
+const mostNamed = 3;
+
+/** A fact's number and its place: “4.65 mm at E2”. */
+const placed = ({ say }: Found, { value, where }: Fact): string =>
+  where === undefined ? say(value) : `${say(value)} at ${where}`;
+
+/** The facts as a list: from the least to the greatest where all is right, else those that are not, worst first, with their places. */
+export const listed = (found: Found): string => {
+  const { facts, level, say, range } = found;
+  if (level === 'right') {
+    const values = facts.map(({ value }) => value);
+    const [least, most] = [say(Math.min(...values)), say(Math.max(...values))];
+    return least === most ? least : `${withoutUnitOf(least, most)} to ${most}`;
+  }
+  const out = facts.filter(({ value }) => levelAt(range, value) !== 'right');
+  const named = out.slice(0, mostNamed).map((fact) => placed(found, fact));
+  const more = out.length - named.length;
+  const all = more > 0 ? [...named, `at ${more} other${more === 1 ? '' : 's'}`] : named;
+  return all.length === 1 ? (all[0] ?? '') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
+};
