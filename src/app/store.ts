@@ -1,72 +1,16 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Design } from '../../geometry/design.ts';
 import { applies, fieldAt, getAt, setAt } from '../../geometry/fields.ts';
 import { type Job, stringCount } from '../../geometry/job.ts';
 import { newJob, readJob, writeJob } from '../../geometry/job-file.ts';
-import type { Settled } from '../../geometry/settle.ts';
-import { type Solved, solve } from '../../geometry/solve.ts';
 import { mostFrets, withFret, withoutFret } from './numbers/measured.ts';
 import { settledNumber } from './numbers/settled.ts';
 import { mostPasses, withoutPass, withPass, withReading } from './setup/passes.ts';
+import { type Beginning, begin, type Entry, type Notice, type State, settle } from './state.ts';
 import { fieldTitle, type Side, withoutString, withString } from './strings.ts';
 import { readField, stands } from './typing.ts';
 import { words } from './words.ts';
 
-/** What stands in a field while it differs from the stored value; `says` tells why it is refused. */
-export interface Draft {
-  readonly text: string;
-  readonly says?: string;
-}
-
-/** A change that can be taken back: what it changed, and on its other side the job with the last of its numbers that could be built. */
-export interface Step {
-  readonly name: string;
-  readonly path: string;
-  readonly job: Job;
-  readonly built: Built | undefined;
-}
-
-/** How all stood before anything was typed at a field: what is refused there puts it back. */
-interface Entry extends Pick<State, 'job' | 'solved' | 'built' | 'past' | 'future'> {
-  readonly path: string;
-}
-
-/** Something said to the person until they put it away. */
-export interface Notice {
-  readonly id: string;
-  readonly says: string;
-  readonly details: readonly string[];
-  /** Nothing is wrong: it is only said. */
-  readonly fine?: boolean;
-}
-
-/** A job that could be built, its readings settled, and its numbers. */
-export interface Built {
-  readonly job: Settled;
-  readonly design: Design;
-}
-
-export interface State {
-  readonly job: Job;
-  readonly solved: Solved;
-  /** The last numbers of this job that could be built: those that it has now when they can. */
-  readonly built: Built | undefined;
-  readonly drafts: Readonly<Record<string, Draft>>;
-  readonly past: readonly Step[];
-  readonly future: readonly Step[];
-  /** How all stood before the field that is being typed at: all that is typed there is one step from it. */
-  readonly entry: Entry | undefined;
-  /** The job as it was last loaded or saved: while it is the job itself there is nothing to lose. */
-  readonly saved: Job | undefined;
-  /** Jobs that another one was put in place of, unsaved edits and all; the last one is offered back first. */
-  readonly kept: readonly Job[];
-  /** The path of the field in focus, and of the one that was last. */
-  readonly focus: string | undefined;
-  readonly lastFocus: string | undefined;
-  readonly notices: readonly Notice[];
-  /** Which parts of the page that can be folded the person has opened or closed, by their keys. */
-  readonly folds: Readonly<Record<string, boolean>>;
-}
+export type { Beginning, Built, Draft, Notice, State, Step } from './state.ts';
 
 const sameJob = (a: Job, b: Job | undefined): boolean => b !== undefined && (a === b || writeJob(a) === writeJob(b));
 
@@ -76,37 +20,6 @@ const without = <T>(record: Readonly<Record<string, T>>, key: string): Readonly<
 /** What is left of the drafts once the item of a list that this path leads to is gone. */
 const withoutItem = (drafts: State['drafts'], item: string): State['drafts'] =>
   Object.fromEntries(Object.entries(drafts).filter(([path]) => !path.startsWith(`${item}.`)));
-
-/** What a job gives: its numbers, or its problems beside the last that could be built. */
-const settle = (job: Job, before: Built | undefined): Pick<State, 'job' | 'solved' | 'built'> => {
-  const solved = solve(job);
-  return { job, solved, built: solved.ok ? solved : before };
-};
-
-export interface Beginning {
-  readonly job: Job;
-  /** The last job that could be built, where this one cannot. */
-  readonly built?: Job | undefined;
-  readonly kept?: readonly Job[];
-  /** Whether the job is as some file has it. */
-  readonly isSaved?: boolean;
-  readonly notices?: readonly Notice[];
-  readonly folds?: State['folds'];
-}
-
-const begin = ({ job, built, kept = [], isSaved = true, notices = [], folds = {} }: Beginning): State => ({
-  ...settle(job, built && settle(built, undefined).built),
-  drafts: {},
-  past: [],
-  future: [],
-  entry: undefined,
-  saved: isSaved ? job : undefined,
-  kept,
-  focus: undefined,
-  lastFocus: undefined,
-  notices,
-  folds,
-});
 
 /** The state of the bench and all that can be done to it. Knows nothing of React or of the DOM. */
 export const createBench = (beginning: Beginning) => {

@@ -9,7 +9,7 @@ import { fieldId, saysId, useField } from '../numbers/use-field.ts';
 import { fieldTitle } from '../strings.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
-import { fine, passSays } from './pass-says.ts';
+import { fine, passSays, tooLow } from './pass-says.ts';
 
 const { heads, ...says } = words.setUp;
 type Reading = Job['setup']['log'][number];
@@ -35,8 +35,17 @@ const Note = ({ pass }: { pass: string }) => {
   );
 };
 
+interface RowProps {
+  readonly pass: string;
+  /** The string's place, from 0. */
+  readonly k: number;
+  readonly of: PassString | undefined;
+  /** Whether the line through the outer strings can be cut: nothing is put on by cutting. */
+  readonly isCut: boolean;
+}
+
 /** One string of a reading: what is typed, and what comes of it. */
-const Row = ({ pass, k, of }: { pass: string; k: number; of: PassString | undefined }) => {
+const Row = ({ pass, k, of, isCut }: RowProps) => {
   const job = useBenchState((state) => state.job);
   const string = job.strings.list[k] as Job['strings']['list'][number];
   const fields = (['action', 'cents'] as const).map((key) => fieldAtReading(pass, string.id, key));
@@ -52,7 +61,7 @@ const Row = ({ pass, k, of }: { pass: string; k: number; of: PassString | undefi
           </td>
         ))}
         <td className="figure">{length(of?.takeOff)}</td>
-        <td className="figure">{length(of?.afterLine)}</td>
+        <td className="figure">{isCut ? length(of?.afterLine) : ''}</td>
         <td className="figure">{length(of?.afterSquare)}</td>
         <td>{length(of?.fromFront)}</td>
         <td>{of?.shift === 0 ? '' : length(of?.shift)}</td>
@@ -86,6 +95,7 @@ export const Pass = ({ pass, n, isLast, outcome, onRemove }: PassProps) => {
   );
   const sentences = outcome === undefined ? [says.none] : passSays(outcome, show);
   const advice = outcome?.ok ? outcome.advice : undefined;
+  const isCut = advice !== undefined && tooLow(advice).length === 0;
   const unit = words.numbers.unit[show.length];
   const columns = [
     [heads.wanted, unit],
@@ -135,7 +145,7 @@ export const Pass = ({ pass, n, isLast, outcome, onRemove }: PassProps) => {
           </thead>
           <tbody>
             {strings.map(({ id }, k) => (
-              <Row key={id} pass={pass.id} k={k} of={advice?.strings.find((one) => one.id === id)} />
+              <Row key={id} pass={pass.id} k={k} of={advice?.strings.find((one) => one.id === id)} isCut={isCut} />
             ))}
           </tbody>
         </table>

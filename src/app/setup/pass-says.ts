@@ -1,4 +1,4 @@
-import { closeEnough, type PassOutcome, type PassString } from '../../../geometry/saddle/setup.ts';
+import { closeEnough, type PassAdvice, type PassOutcome, type PassString } from '../../../geometry/saddle/setup.ts';
 import { formatQuantity, type ShowUnits } from '../../../geometry/units.ts';
 import { words } from '../words.ts';
 
@@ -11,14 +11,20 @@ export const fine = (value: number, show: ShowUnits, unit = false): string =>
 /** Less than this is nothing to take off, mm: half of the last digit that is said. */
 const nothing = 0.005;
 
+const outerOf = ({ strings }: PassAdvice): readonly PassString[] =>
+  [strings[0], strings.at(-1)].filter((s) => s !== undefined);
+
+/** The outer strings that lie lower than wanted already: nothing taken off mends that. */
+export const tooLow = (advice: PassAdvice): readonly PassString[] =>
+  outerOf(advice).filter((s) => s.wanted - s.action > closeEnough);
+
 /** What a reading asks for, in sentences, the most needed first. */
 export const passSays = (outcome: PassOutcome, show: ShowUnits): readonly string[] => {
   if (!outcome.ok) return [says.missing(outcome.missing)];
   const { strings, ends, isThere } = outcome.advice;
   const say = (value: number) => fine(value, show, true);
-  const outer = [strings[0], strings.at(-1)].filter((s): s is PassString => s !== undefined);
-  const low = outer.filter((s) => s.wanted - s.action > closeEnough);
-  const high = outer.filter((s) => s.action - s.wanted > closeEnough);
+  const low = tooLow(outcome.advice);
+  const high = outerOf(outcome.advice).filter((s) => s.action - s.wanted > closeEnough);
   const atEnd = (value: number) => (value < nothing ? says.nothing : say(value));
   const first = (): readonly string[] => {
     if (isThere) return [says.isThere];
