@@ -100,8 +100,8 @@ const notesOf = (places: readonly Place[], { saddle }: Design): readonly (readon
 /** The saddle seen from above, turned as its front face lies: the face towards the nut below. */
 export const saddleCrown: Piece = {
   id: 'saddle-crown',
-  title: 'Saddle, crown from above',
-  faceUp: 'crown up, front face towards you',
+  title: 'Saddle, crown',
+  faceUp: 'crown from above, front face towards you',
   use: 'File each string’s break point to its mark, measured from the saddle’s front face.',
   draw: (job, design) => {
     const { length: long, thickness } = design.saddle;
@@ -138,7 +138,7 @@ export const saddleCrown: Piece = {
     }));
     return {
       id: 'saddle-crown',
-      title: 'Saddle, crown from above',
+      title: 'Saddle, crown',
       marks: [
         ...seen(marks),
         ...overStrings(over, above, seen(words)),

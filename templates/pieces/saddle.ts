@@ -30,7 +30,10 @@ const takeOff = (pass: PassAdvice | undefined, half: number, edge: number): read
   const end = (side: 'bass' | 'treble', x: number, ems: number): Mark =>
     upright(`takeOff.${side}`, { x, y: edge }, at(x), x, ems, undefined, [fixedLength(pass.ends[side])]);
   return [
-    stroke('takeOff', polyline([at(-half), at(half)], false), { line: 'thin', purpose: 'cut' }),
+    stroke('takeOff', polyline([at(-half), at(half)], false), {
+      line: 'thin',
+      purpose: Math.min(pass.ends.bass, pass.ends.treble) < 0 ? 'show' : 'cut',
+    }),
     end('bass', -half, -4.6),
     end('treble', half, 6.8),
   ];
@@ -38,7 +41,7 @@ const takeOff = (pass: PassAdvice | undefined, half: number, edge: number): read
 
 const takeOffWords = ({ isThere, ends }: PassAdvice): string => {
   if (isThere) return 'by the last reading nothing is to be taken off';
-  const low = Math.min(ends.bass, ends.treble) < 0 ? ' (−: too low already)' : '';
+  const low = Math.min(ends.bass, ends.treble) < 0 ? ' (−: too low)' : '';
   return `thin line${low}: bottom by the last reading; lay the lowest edge on the bottom as it is`;
 };
 

@@ -43,8 +43,14 @@ export const twelveStrings = (): Job => {
     s,
     { ...s, id: `${s.id}-octave`, name: `${s.name} octave`, gauge: k < 4 ? 0.3 : s.gauge, core: 'plain' as const },
   ]);
+  const readings = pairs.map(({ id }, k) => ({
+    id,
+    action: 2.45 - 0.06 * k,
+    cents: k === 5 ? 4 : ('not taken' as const),
+  }));
   const wide = {
     ...job,
+    setup: { log: [{ id: 'first', note: '', readings }] },
     strings: { ...job.strings, list: pairs },
     saddle: { ...job.saddle, crown: 'heights' as const },
   };
