@@ -11,6 +11,7 @@ import * as neck from './neck.ts';
 import * as saddle from './saddle.ts';
 import * as saddleHeights from './saddle-heights.ts';
 import * as scale from './scale.ts';
+import * as setUp from './set-up.ts';
 import * as slot from './slot.ts';
 import * as strings from './strings.ts';
 import * as tension from './tension.ts';
@@ -108,6 +109,16 @@ export const figures: readonly Figure[] = [
   ...load.loadCases,
   life.lifeAtSaddle,
   life.lifeLeft,
+  setUp.passAction,
+  setUp.passBreakPoint,
+  setUp.takeOff,
+  setUp.takeOffBass,
+  setUp.takeOffTreble,
+  setUp.takeOffSquare,
+  setUp.afterLine,
+  setUp.afterSquare,
+  setUp.newBreakPoint,
+  setUp.lifeAfterLine,
 ];
 
 const byId = new Map(figures.map((figure) => [figure.id, figure]));

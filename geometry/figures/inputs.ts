@@ -16,6 +16,14 @@ interface Every {
 /** The same for every string, bass first: a symbol such as `T_k` becomes T_1, T_2 and so on. */
 export const every = (source: Every['every']): Every => ({ every: source });
 
+/** A string's figure, of one string whichever is asked about: counted from the bass, or from the treble if negative. */
+interface OfOne {
+  readonly ofOne: Figure;
+  readonly at: number;
+}
+export const bassOf = (figure: Figure): OfOne => ({ ofOne: figure, at: 0 });
+export const trebleOf = (figure: Figure): OfOne => ({ ofOne: figure, at: -1 });
+
 const ofField = (job: Settled, path: string, of: string): readonly Given[] => {
   const words = fieldAt(path);
   if (words === undefined || words.kind === 'word' || words.kind === 'text')
@@ -45,9 +53,13 @@ export const inputs = (
   job: Settled,
   design: Design,
   k: number,
-  sources: Readonly<Record<string, Source | Every>>,
+  sources: Readonly<Record<string, Source | Every | OfOne>>,
 ): readonly Input[] =>
   Object.entries(sources).flatMap(([symbol, source]) => {
+    if (typeof source === 'object' && 'ofOne' in source) {
+      const at = (source.at + design.strings.length) % design.strings.length;
+      return read(source.ofOne, job, design, at, true).map((given) => ({ symbol, ...given }));
+    }
     if (typeof source !== 'object' || !('every' in source))
       return read(source, job, design, k, false).map((given) => ({ symbol, ...given }));
     return design.strings.flatMap((_, i) => {

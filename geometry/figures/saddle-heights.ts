@@ -6,7 +6,7 @@ import { deckHeight, slotFloor } from './bridge.ts';
 import { bestRadius, bestTilt, crownHeight, crownRadius } from './crown.ts';
 import type { Figure, How } from './figure.ts';
 import { dropIs, heightAboveFretPlane } from './heights.ts';
-import { every, type Given, inputs } from './inputs.ts';
+import { bassOf, every, inputs, trebleOf } from './inputs.ts';
 import { saddleLength, saddleThickness } from './saddle.ts';
 import { saddleSlant } from './slot.ts';
 import { sources } from './sources.ts';
@@ -70,47 +70,37 @@ export const fromBassEnd: Figure = {
   }),
 };
 
-/** One outer string's figure, by its own name. */
-const outer = (figure: Figure, settled: Settled, design: Design, i: number): Given => ({
-  name: `${figure.title}, ${design.strings[i]?.name ?? ''}`,
-  value: figure.value(settled, design, i) ?? 0,
-  kind: figure.kind,
-  figure: `${figure.id}.${design.strings[i]?.id ?? ''}`,
-});
-
 const face = 'The crown is drawn square to the saddle’s face, at the radius it is cut to.';
 
 /** The crown as it is cut, through the outer strings. */
-const arcTakes = (settled: Settled, design: Design) => {
-  const last = design.strings.length - 1;
-  return {
-    R: crownRadius,
-    y_b: outer(acrossAtSaddle, settled, design, 0),
-    y_t: outer(acrossAtSaddle, settled, design, last),
-    z_b: outer(crownHeight, settled, design, 0),
-    z_t: outer(crownHeight, settled, design, last),
-    m: saddleSlant,
-    l: saddleLength,
-    z_0: saddleBottom,
-  };
+const arcTakes = {
+  R: crownRadius,
+  y_b: bassOf(acrossAtSaddle),
+  y_t: trebleOf(acrossAtSaddle),
+  z_b: bassOf(crownHeight),
+  z_t: trebleOf(crownHeight),
+  m: saddleSlant,
+  l: saddleLength,
+  z_0: saddleBottom,
 };
 const circle =
   'the circle of radius R (a straight line if flat) through (y_b·√(1 + m²), z_b) and (y_t·√(1 + m²), z_t), bulging upwards';
 
 const end = (side: 'bass' | 'treble') => {
   const sign = side === 'bass' ? '−' : '';
+  const outer = side === 'bass' ? bassOf : trebleOf;
   return (settled: Settled, design: Design, k: number): How =>
     design.cut !== undefined
       ? {
           formula: `H = z − z_0; z at ${sign}l/2 on ${circle}`,
-          inputs: inputs(settled, design, k, arcTakes(settled, design)),
+          inputs: inputs(settled, design, k, arcTakes),
           source: face,
         }
       : {
           formula: `H = z_s + t·(v − y) − drop(R, v) + drop(R, y) − z_0; v = ${sign}l/2/√(1 + m²); ${dropIs}`,
           inputs: inputs(settled, design, k, {
-            z_s: outer(heightAboveFretPlane, settled, design, side === 'bass' ? 0 : design.strings.length - 1),
-            y: outer(acrossAtSaddle, settled, design, side === 'bass' ? 0 : design.strings.length - 1),
+            z_s: outer(heightAboveFretPlane),
+            y: outer(acrossAtSaddle),
             R: bestRadius,
             t: bestTilt,
             l: saddleLength,
@@ -149,7 +139,7 @@ export const highest: Figure = {
     design.cut !== undefined
       ? {
           formula: `H = max z − z_0; z between −l/2 and l/2 on ${circle}`,
-          inputs: inputs(settled, design, k, arcTakes(settled, design)),
+          inputs: inputs(settled, design, k, arcTakes),
           source: face,
         }
       : {

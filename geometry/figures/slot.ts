@@ -3,7 +3,7 @@ import type { Design } from '../design.ts';
 import { crownEdgeKept, thicknessNeeded } from '../saddle/break-points.ts';
 import type { Settled } from '../settle.ts';
 import type { Figure, How } from './figure.ts';
-import { every, type Given, inputs } from './inputs.ts';
+import { bassOf, every, type Given, inputs, trebleOf } from './inputs.ts';
 import { neededSetback } from './intonation.ts';
 import { scale } from './scale.ts';
 import { sources } from './sources.ts';
@@ -27,18 +27,11 @@ const least = (part: Part, job: Settled, design: Design, k: number): How => ({
 });
 
 const outer = (part: Part, job: Settled, design: Design, k: number): How => {
-  const last = design.strings.length - 1;
-  const of = (figure: Figure, i: number): Given => ({
-    name: `${figure.title}, ${design.strings[i]?.name ?? ''}`,
-    value: figure.value(job, design, i) ?? 0,
-    kind: figure.kind,
-    figure: `${figure.id}.${design.strings[i]?.id ?? ''}`,
-  });
   const ends = {
-    y_b: of(acrossAtSaddle, 0),
-    y_t: of(acrossAtSaddle, last),
-    s_b: of(neededSetback, 0),
-    s_t: of(neededSetback, last),
+    y_b: bassOf(acrossAtSaddle),
+    y_t: trebleOf(acrossAtSaddle),
+    s_b: bassOf(neededSetback),
+    s_t: trebleOf(neededSetback),
   };
   return part === 'slant'
     ? {

@@ -107,6 +107,19 @@ const off = (v: Values) => {
   return { wanted, got: Math.max(-reach, Math.min(reach, wanted)) };
 };
 
+/** Where a break point goes for cents heard, as lengths in the ratio of the notes: `(x' − L/2)/x'` becomes q times as large. */
+const filed = (v: Values, x: number, cents: number) => {
+  const share = (2 ** (cents / 1200) * (x - v.n('L') / 2)) / x;
+  return v.n('L') / 2 / (1 - share);
+};
+const middleOf = (v: Values) => v.n('x_0') + v.n('m') * v.n('y');
+const onCrown = (v: Values, x: number) => {
+  const reach = (v.n('t') / 2 - v.n('e')) * Math.hypot(1, v.n('m'));
+  return Math.min(middleOf(v) + reach, Math.max(middleOf(v) - reach, x));
+};
+const outerLine = (v: Values, u: number) =>
+  v.n('d_b') + ((v.n('d_t') - v.n('d_b')) * (u - v.n('u_b'))) / (v.n('u_t') - v.n('u_b'));
+
 const neckReset = (v: Values) => (v.n('T_min') + v.n('T_max') + v.n('c_min') + v.n('c_max')) / 2 - v.n('h');
 
 const bestRadius: Formula = (v) => {
@@ -232,5 +245,23 @@ export const formulas: Readonly<Record<string, Formula>> = {
       deg(Math.atan(v.n('slope') - d / v.n('x_s')) + Math.atan2(v.n('z_s') - d - v.n('z_e'), v.n('x_e') - v.n('x_s')));
     return Math.min(v.n('e') - v.n('e_min'), whereFalls(lowered, v.n('θ_min'), [-40, 40]));
   },
+  passAction: typedOr(
+    'a_t',
+    (v) => v.n('a_p') + ((v.n('a_q') - v.n('a_p')) * (v.n('k') - v.n('p'))) / (v.n('q') - v.n('p')),
+  ),
+  passBreakPoint: (v) =>
+    v.has('c_1') ? v.all('c').reduce((x, cents) => onCrown(v, filed(v, x, cents)), v.n('x_s')) : v.n('x_s'),
+  takeOff: (v) => ((v.n('a') - v.n('a_w')) * v.n('x')) / v.n('x_12'),
+  takeOffBass: (v) => outerLine(v, 0),
+  takeOffTreble: (v) => outerLine(v, v.n('l')),
+  takeOffSquare: (v) => Math.max(0, Math.min(...v.all('d'))),
+  afterLine: (v) =>
+    v.n('a') - ((v.n('d_b') + ((v.n('d_t') - v.n('d_b')) * v.n('u')) / v.n('l')) * v.n('x_12')) / v.n('x'),
+  afterSquare: (v) => v.n('a') - (v.n('d') * v.n('x_12')) / v.n('x'),
+  newBreakPoint: (v) => {
+    const x = v.has('c') ? filed(v, v.n('x'), v.n('c')) : v.n('x');
+    return v.n('t') / 2 + (onCrown(v, x) - middleOf(v)) / Math.hypot(1, v.n('m'));
+  },
+  lifeAfterLine: (v) => v.n('life_d') + v.n('a_l') - v.n('a_w'),
   lifeLeft: (v) => (v.n('d') * v.n('x_12')) / v.n('x_s'),
 };

@@ -104,6 +104,28 @@ export const cases: readonly Case[] = [
     ],
     'slot.line': 'typed',
   }),
+  changed('two passes of setting up', {
+    'setup.log': [
+      {
+        id: 'p1',
+        note: '',
+        readings: [
+          { id: 'E2', action: 3.1, cents: 5 },
+          { id: 'G3', action: 'not taken', cents: -2 },
+        ],
+      },
+      {
+        id: 'p2',
+        note: '',
+        readings: [
+          { id: 'E2', action: 2.9, cents: 2 },
+          { id: 'A2', action: 'not taken', cents: -3 },
+          { id: 'D3', action: 2.6, cents: 'not taken' },
+          { id: 'E4', action: 2.2, cents: 'not taken' },
+        ],
+      },
+    ],
+  }),
   changed('rise from a straightedge at pitch', {
     'strung.thickness': 9.1,
     'strung.light': 0.4,
