@@ -62,6 +62,20 @@ describe('the job between two visits', () => {
     expect(restore(storage).kept?.map(({ name }) => name)).toEqual(['Mine']);
   });
 
+  it('finds the groups opened and closed as they were left, and as they come with another job', () => {
+    const { bench, flush } = begin();
+    bench.type('strung.relief', '0.2');
+    bench.fold('strung', false);
+    flush();
+    expect(createBench(restore(storage)).getState().folds).toEqual({ strung: false });
+    storage().setItem(keys.folds, '{"strung": "ajar", "plate": true');
+    expect(restore(storage).folds).toEqual({});
+    storage().setItem(keys.folds, '{"strung": "ajar", "plate": true}');
+    expect(restore(storage).folds).toEqual({ plate: true });
+    bench.open(writeJob(starterJob('wren')), 'wren.json');
+    expect(bench.getState().folds).toEqual({});
+  });
+
   it('is never thrown away when it cannot be read: its text is kept and named', () => {
     storage().setItem(keys.job, '{"half a job');
     const first = restore(storage);
