@@ -18,7 +18,7 @@ export interface PassString {
   readonly wanted: number;
   /** What has to come off the saddle here: `(x_s/x_12)·(action − wanted)`; negative where it is too low already. */
   readonly takeOff: number;
-  /** The action once the bottom is cut along the line through the outer strings. */
+  /** The action once the bottom is cut along the line through the outer strings; as it is where both are too low already, as nothing can be put back. */
   readonly afterLine: number;
   /** The action once the bottom is only squared: the same taken off all along. */
   readonly afterSquare: number;
@@ -100,6 +100,7 @@ export const setUp = (job: Settled, design: Design): readonly PassOutcome[] => {
     const [first = 0, last = 0] = [takes[0], takes.at(-1)];
     const [left = 0, right = 0] = [places[0], places.at(-1)];
     const lineAt = (x: number) => first + ((last - first) * (x - left)) / (right - left);
+    const isCut = first > 0 || last > 0;
     const square = Math.max(0, Math.min(...takes));
     return {
       ok: true,
@@ -116,7 +117,7 @@ export const setUp = (job: Settled, design: Design): readonly PassOutcome[] => {
             takes[k],
             places[k],
           ];
-          const afterLine = action - lineAt(x) / turn;
+          const afterLine = action - (isCut ? lineAt(x) / turn : 0);
           const left12 = life[k] as Life;
           return {
             id: s.id,
