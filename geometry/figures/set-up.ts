@@ -207,19 +207,28 @@ export const afterLine = ofString(
   'Action after the line',
   'The action once the bottom is cut along the line through the outer strings.',
   (string) => string.afterLine,
-  (job, design, k) => ({
-    formula: 'a_l = a − (d_b + (d_t − d_b)·u/l)·x_12/x',
-    inputs: inputs(job, design, k, {
-      a: passAction,
-      d_b: takeOffBass,
-      d_t: takeOffTreble,
-      u: fromBassEnd,
-      l: saddleLength,
-      x_12: fret12,
-      x: passBreakPoint,
-    }),
-    source: sources.geometry,
-  }),
+  (job, design, k) => {
+    const outer = [0, design.strings.length - 1].map((at) => takeOff.value(job, design, at));
+    return outer.some((off) => typeof off === 'number' && off > 0)
+      ? {
+          formula: 'a_l = a − (d_b + (d_t − d_b)·u/l)·x_12/x',
+          inputs: inputs(job, design, k, {
+            a: passAction,
+            d_b: takeOffBass,
+            d_t: takeOffTreble,
+            u: fromBassEnd,
+            l: saddleLength,
+            x_12: fret12,
+            x: passBreakPoint,
+          }),
+          source: sources.geometry,
+        }
+      : {
+          formula: 'a_l = a',
+          inputs: inputs(job, design, k, { a: passAction }),
+          source: 'Nothing is cut, as no outer string is too high; and nothing can be put back.',
+        };
+  },
 );
 
 export const afterSquare = ofString(

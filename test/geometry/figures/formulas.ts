@@ -255,8 +255,10 @@ export const formulas: Readonly<Record<string, Formula>> = {
   takeOffBass: (v) => outerLine(v, 0),
   takeOffTreble: (v) => outerLine(v, v.n('l')),
   takeOffSquare: (v) => Math.max(0, Math.min(...v.all('d'))),
-  afterLine: (v) =>
-    v.n('a') - ((v.n('d_b') + ((v.n('d_t') - v.n('d_b')) * v.n('u')) / v.n('l')) * v.n('x_12')) / v.n('x'),
+  afterLine: (v) => {
+    const cut = v.has('l') ? v.n('d_b') + ((v.n('d_t') - v.n('d_b')) * v.n('u')) / v.n('l') : 0;
+    return v.n('a') - (cut === 0 ? 0 : (cut * v.n('x_12')) / v.n('x'));
+  },
   afterSquare: (v) => v.n('a') - (v.n('d') * v.n('x_12')) / v.n('x'),
   newBreakPoint: (v) => {
     const x = v.has('c') ? filed(v, v.n('x'), v.n('c')) : v.n('x');

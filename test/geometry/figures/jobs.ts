@@ -126,6 +126,18 @@ export const cases: readonly Case[] = [
       },
     ],
   }),
+  changed('a pass that finds every string too low', {
+    'setup.log': [
+      {
+        id: 'p1',
+        note: '',
+        readings: [
+          { id: 'E2', action: 2.2, cents: 'not taken' },
+          { id: 'E4', action: 1.7, cents: 12 },
+        ],
+      },
+    ],
+  }),
   changed('rise from a straightedge at pitch', {
     'strung.thickness': 9.1,
     'strung.light': 0.4,
