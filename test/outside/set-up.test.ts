@@ -242,11 +242,12 @@ describe('the set-up of a thousand invented guitars', () => {
     expect(there.length / benches.length).toBeGreaterThan(0.4);
   });
 
-  it('foretells the action after the cut, as well as it was read, where both strings stood high enough', () => {
+  it('foretells the action after the cut, as well as it was read, where something was cut', () => {
     for (const bench of benches) {
-      if (outer(bench).some((k) => (bench.advice[0]?.strings[k]?.takeOff ?? 0) < 0)) continue;
+      const [first] = bench.advice;
+      if (first?.isThere || outer(bench).some((k) => (first?.strings[k]?.takeOff ?? 0) < 0)) continue;
       for (const k of outer(bench)) {
-        const said = bench.advice[0]?.strings[k]?.afterLine ?? Number.NaN;
+        const said = first?.strings[k]?.afterLine ?? Number.NaN;
         expect(Math.abs((bench.actions[1]?.[k] ?? Number.NaN) - said)).toBeLessThan(READ + CUT);
       }
     }
