@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Design } from '../../geometry/design.ts';
+import type { Job } from '../../geometry/job.ts';
 import { sayWith } from '../../geometry/layout.ts';
 import { report } from '../../geometry/report.ts';
 import type { Settled } from '../../geometry/settle.ts';
@@ -23,7 +24,7 @@ const font = (name: string): Uint8Array =>
   readFileSync(createRequire(import.meta.url).resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`));
 
 /** Every file of a draft, ready to be written; or why the templates cannot be laid on that paper. */
-export async function makeFiles(job: Settled, design: Design, paper: PaperId): Promise<Made> {
+export async function makeFiles(asked: Job, job: Settled, design: Design, paper: PaperId): Promise<Made> {
   const { version } = JSON.parse(readFileSync(packageFile, 'utf8')) as { version: string };
   const info = sheetInfo(job, version);
   const say = sayWith(job.show);
@@ -50,7 +51,7 @@ export async function makeFiles(job: Settled, design: Design, paper: PaperId): P
       { name: 'drawing.svg', content: svg(viewSheet(threeViews(job, design, em, say), info, say)) },
       ...drawn.map((piece) => ({ name: `pieces/${piece.id}.svg`, content: svg(pieceSheet(piece, info, say)) })),
       { name: 'templates.pdf', content: pdf },
-      { name: 'report.json', content: `${JSON.stringify(report(job, design), null, 2)}\n` },
+      { name: 'report.json', content: `${JSON.stringify(report(job, design, asked), null, 2)}\n` },
     ],
   };
 }
