@@ -9,6 +9,14 @@ import { demoBench } from './bench.ts';
 afterEach(cleanup);
 // jsdom lays nothing out, so it cannot scroll.
 Element.prototype.scrollIntoView ??= () => {};
+// Nor has it workers: advice on findings is tested where there are some.
+vi.stubGlobal(
+  'Worker',
+  class {
+    postMessage() {}
+    terminate() {}
+  },
+);
 // Every key is a whole rendering in jsdom, which is slow at it on a busy machine.
 vi.setConfig({ testTimeout: 30_000 });
 
