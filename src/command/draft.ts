@@ -52,7 +52,7 @@ async function draft(text: string, out: string, paper: PaperId): Promise<number>
   if (!solved.ok) return refuse(1, 'The job cannot be built; nothing was written.', ...solved.problems.map(inWords));
   // The writers are loaded only once there is something to write: they take longer than all that comes before.
   const { makeFiles } = await import('./make-files.ts');
-  const made = await makeFiles(read.job, solved.job, solved.design, paper);
+  const made = await makeFiles(solved.job, solved.design, paper, read.job);
   if (!made.ok) return refuse(1, made.says, 'Nothing was written.');
   try {
     await writeFiles(fromHere(out), made.files);

@@ -24,7 +24,7 @@ const font = (name: string): Uint8Array =>
   readFileSync(createRequire(import.meta.url).resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`));
 
 /** Every file of a draft, ready to be written; or why the templates cannot be laid on that paper. */
-export async function makeFiles(asked: Job, job: Settled, design: Design, paper: PaperId): Promise<Made> {
+export async function makeFiles(job: Settled, design: Design, paper: PaperId, asked: Job = job): Promise<Made> {
   const { version } = JSON.parse(readFileSync(packageFile, 'utf8')) as { version: string };
   const info = sheetInfo(job, version);
   const say = sayWith(job.show);
