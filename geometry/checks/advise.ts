@@ -1,7 +1,7 @@
 import { setAt } from '../fields.ts';
 import type { Job } from '../job.ts';
 import { type Axis, axisAt } from './advice/axis.ts';
-import { rowsFrom } from './advice/rows.ts';
+import { type Row, rowsFrom, together } from './advice/rows.ts';
 import { rangesOf, type Trial, tryOut } from './advice/trial.ts';
 import { findWay, type Way } from './advice/way.ts';
 import { lateness, sentence } from './advice/words.ts';
@@ -46,18 +46,19 @@ export const advise = (job: Job, id: CheckId): readonly Advice[] => {
       ranges,
     );
   };
+  const known = new Map<string, readonly Row[] | undefined>();
+  /** How the checks' numbers run along one axis from where the job is now; looked at once. */
+  const along = (axis: Axis): readonly Row[] | undefined => {
+    if (!known.has(axis.path)) known.set(axis.path, rowsFrom([axis], [0], before, attempt));
+    return known.get(axis.path);
+  };
   const good: Way[] = [];
   const others: Way[] = [];
   for (const group of check.fixes) {
     if (good.length >= mostWays || trials >= mostTrials) break;
     const axes = axesOf(group, before);
     if (axes === undefined || good.some((way) => isWithin(way, axes))) continue;
-    const rows = rowsFrom(
-      axes,
-      axes.map(() => 0),
-      before,
-      attempt,
-    );
+    const rows = together(axes.map(along));
     if (rows === undefined) continue;
     const search = { mended: check, before, ranges, axes, rows, attempt };
     const way = findWay(search, true);

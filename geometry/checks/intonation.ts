@@ -22,8 +22,10 @@ export const intonation: Check = {
     ['slot.slant'],
     ['slot.fromNut', 'slot.slant'],
     ['slot.width'],
+    ['slot.width', 'slot.length'],
     ['slot.width', 'pins.fromSaddle'],
     ['slot.fromNut', 'slot.slant', 'slot.width'],
+    ['slot.fromNut', 'slot.slant', 'slot.width', 'slot.length'],
     ['slot.width', 'bridge.frontToSaddle', 'bridge.depth'],
   ],
 };

@@ -81,9 +81,12 @@ export const scar: Check = {
     ['bridge.wingDepth'],
     ['bridge.bellyWidth'],
     ['bridge.frontToSaddle', 'bridge.depth'],
+    ['bridge.frontToSaddle', 'bridge.length'],
     ['bridge.length', 'bridge.depth'],
     ['bridge.depth', 'bridge.wingDepth'],
+    ['bridge.frontToSaddle', 'bridge.length', 'bridge.depth'],
     ['bridge.frontToSaddle', 'bridge.depth', 'bridge.wingDepth'],
+    ['bridge.frontToSaddle', 'bridge.length', 'bridge.depth', 'bridge.wingDepth'],
     ['bridge.frontToSaddle', 'bridge.length', 'bridge.depth', 'bridge.wingDepth', 'bridge.bellyWidth'],
   ],
 };

@@ -7,7 +7,8 @@ import type { Ranges, Trial } from './trial.ts';
 
 /** One number that a check looks at, as it runs along the axes: its value here, and its rise per mm of wood along each. */
 export interface Row {
-  readonly check: CheckId;
+  /** The check; or which of the rooms to build in it is. */
+  readonly of: CheckId | number;
   readonly value: number;
   readonly rises: readonly number[];
 }
@@ -30,7 +31,7 @@ export const rowsFrom = (
   here: Trial,
   attempt: (changes: readonly Change[]) => Trial | undefined,
 ): readonly Row[] | undefined => {
-  const nexts: { readonly step: number; readonly facts: Trial['facts'] }[] = [];
+  const nexts: { readonly step: number; readonly trial: Trial }[] = [];
   for (const [j, { reach }] of axes.entries()) {
     const next = [small, -small]
       .filter((step) => (at[j] ?? 0) + step <= reach[1] && (at[j] ?? 0) + step >= reach[0])
@@ -40,29 +41,53 @@ export const rowsFrom = (
         return one.trial !== undefined;
       });
     if (next?.trial === undefined) return undefined;
-    nexts.push({ step: next.step, facts: next.trial.facts });
+    nexts.push({ step: next.step, trial: next.trial });
   }
-  return [...here.facts].flatMap(([check, facts]) =>
+  const rooms = here.room.map((value, k) => ({
+    of: k,
+    value,
+    rises: nexts.map(({ step, trial }) => ((trial.room[k] ?? value) - value) / step),
+  }));
+  const looked = [...here.facts].flatMap(([check, facts]) =>
     facts.map((fact, k) => ({
-      check,
+      of: check,
       value: fact.value,
-      rises: nexts.map(({ step, facts: all }) => {
-        const next = sameFact(all.get(check), fact, k);
+      rises: nexts.map(({ step, trial }) => {
+        const next = sameFact(trial.facts.get(check), fact, k);
         return next === undefined ? 0 : (next.value - fact.value) / step;
       }),
     })),
   );
+  return [...looked, ...rooms];
 };
 
+/** Rows along one axis each, from the same place, as rows along all of them; undefined where one of them could not be looked along. */
+export const together = (parts: readonly (readonly Row[] | undefined)[]): readonly Row[] | undefined =>
+  parts.includes(undefined)
+    ? undefined
+    : parts[0]?.map((row, i) => ({ ...row, rises: parts.flatMap((part) => part?.[i]?.rises ?? []) }));
+
+/** What is to be brought right, and what has to be minded meanwhile. */
+export interface Minded {
+  readonly mended: Check;
+  readonly before: Trial;
+  readonly ranges: Ranges;
+  /** Whether no other check may get worse. */
+  readonly mindsOthers: boolean;
+}
+
 /** Between what a check's numbers have to stay: right for the one that is mended; for the others no worse than before, if they are minded. */
-const kept = (check: CheckId, mended: Check, before: Trial, ranges: Ranges, mindsOthers: boolean) => {
-  const range = ranges.get(check) ?? {};
-  if (check === mended.id) {
+const kept = (of: Row['of'], minded: Minded): readonly [number, number] | undefined => {
+  const { mended, before, ranges, mindsOthers } = minded;
+  // Where there is next to no room now there need not be more.
+  if (typeof of === 'number') return [Math.min(0, before.room[of] ?? 0), Number.POSITIVE_INFINITY];
+  const range = ranges.get(of) ?? {};
+  if (of === mended.id) {
     const [low, high] = rightIn(range);
     const { from = low, to = high } = mended.aim ?? {};
-    return [Math.max(low, from), Math.min(high, to)] as const;
+    return [Math.max(low, from), Math.min(high, to)];
   }
-  const level = before.levels.get(check);
+  const level = before.levels.get(of);
   return !mindsOthers || level === 'wrong' ? undefined : level === 'doubtful' ? doubtfulIn(range) : rightIn(range);
 };
 
@@ -71,10 +96,10 @@ export const boundsOf = (
   rows: readonly Row[],
   at: readonly number[],
   halves: readonly number[],
-  of: { readonly mended: Check; readonly before: Trial; readonly ranges: Ranges; readonly mindsOthers: boolean },
+  minded: Minded,
 ): readonly Bound[] =>
-  rows.flatMap(({ check, value, rises }) => {
-    const limits = kept(check, of.mended, of.before, of.ranges, of.mindsOthers);
+  rows.flatMap(({ of, value, rises }) => {
+    const limits = kept(of, minded);
     if (limits === undefined) return [];
     const [low, high] = limits;
     const base = value - rises.reduce((sum, rise, j) => sum + rise * (at[j] ?? 0), 0);

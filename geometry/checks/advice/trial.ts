@@ -4,6 +4,7 @@ import type { Fact, Level } from '../check.ts';
 import { checks } from '../index.ts';
 import { rank, worstLevel } from '../level.ts';
 import { type CheckId, checkIds, type Range, rangeOf } from '../ranges.ts';
+import { roomOf } from './room.ts';
 
 /** A job as it was asked for, solved, with all that its checks look at. */
 export interface Trial {
@@ -11,6 +12,8 @@ export interface Trial {
   readonly solved: Extract<Solved, { ok: true }>;
   readonly facts: ReadonlyMap<CheckId, readonly Fact[]>;
   readonly levels: ReadonlyMap<CheckId, Level>;
+  /** How far it is from what could not be built. */
+  readonly room: readonly number[];
 }
 
 export type Ranges = ReadonlyMap<CheckId, Range>;
@@ -24,7 +27,7 @@ export const tryOut = (job: Job, ranges: Ranges): Trial | undefined => {
   if (!solved.ok) return undefined;
   const facts = new Map(checks.map(({ id, facts }) => [id, facts(solved.job, solved.design)]));
   const levels = new Map([...facts].map(([id, of]) => [id, worstLevel(ranges.get(id) ?? {}, of)]));
-  return { job, solved, facts, levels };
+  return { job, solved, facts, levels, room: roomOf(solved.job, solved.design) };
 };
 
 /** The checks that are worse after than before. */

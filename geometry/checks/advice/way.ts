@@ -27,7 +27,7 @@ export interface Search {
 }
 
 /** Rounds of looking again which way things go: most of what the checks look at runs nearly straight. */
-const mostRounds = 4;
+const mostRounds = 6;
 const hair = 1e-9;
 /** Parts of a step by which a number may miss one and still be it. */
 const onStep = 1e-8;
