@@ -246,7 +246,8 @@ export const refusedFields = ({ drafts, job }: Pick<State, 'drafts' | 'job'>): r
   Object.entries(drafts).flatMap(([path, { says }]) => {
     const field = fieldAt(path);
     if (says === undefined || field === undefined || !applies(field, job)) return [];
-    return [words.refused(fieldTitle(job, path), stands(field, getAt(job, path), job.show), field.kind === 'text')];
+    const value = getAt(job, path);
+    return [words.refused(fieldTitle(job, path), stands(field, value, job.show), typeof value === 'string')];
   });
 
 /** The number that a word such as “flat” stands in for now: the last one in the job's past, else what the readings give, or what is preset or usual. */

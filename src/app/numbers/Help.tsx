@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { fieldAt, usualText } from '../../../geometry/fields.ts';
+import { WhatIf } from '../figures/WhatIf.tsx';
 import { fieldTitle } from '../strings.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
@@ -27,6 +28,7 @@ export const Help = () => {
         <>
           <strong>{fieldTitle(job, path)}</strong> <span>{field.help}</span>{' '}
           {usual && <span className="usual">{words.numbers.usual(usual)}</span>}
+          <WhatIf path={path} job={job} />
         </>
       ) : (
         words.intro.map((sentence) => <span key={sentence}>{sentence} </span>)
