@@ -25,6 +25,7 @@ export const sayer = (range: Range, kind: QuantityKind, show: Job['show']): ((va
   };
   const near = (a: number, b: number) => Math.abs(a - b) <= 1e-9;
   const side = (value: number, limit: number) => (near(value, limit) ? 0 : Math.sign(value - limit));
+  const fewest = (limitDigits(kind, show).digits ?? 1) + 1;
   return (value) => {
     const sides = limits(range).map((limit) => ({
       side: side(value, limit),
@@ -35,7 +36,7 @@ export const sayer = (range: Range, kind: QuantityKind, show: Job['show']): ((va
       return sides.every((one) => one.side === 0 || side(shown, one.shown) === one.side);
     };
     let text = formatQuantity(value, kind, show, { unit: true });
-    for (let digits = 2; digits <= mostDigits && !holds(text); digits += 1)
+    for (let digits = fewest; digits <= mostDigits && !holds(text); digits += 1)
       text = formatQuantity(value, kind, show, { unit: true, digits });
     return text;
   };
@@ -54,7 +55,9 @@ export const rangeText = (range: Range, kind: QuantityKind, show: Job['show'], i
       : high === undefined
         ? 'no limit'
         : high === 0
-          ? 'none'
+          ? isOwn
+            ? 'none'
+            : 'usual none'
           : `at most ${say(high, true)}`;
   return isOwn ? `your range ${limit}` : both ? `usual ${limit}` : limit;
 };

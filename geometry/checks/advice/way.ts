@@ -29,6 +29,8 @@ export interface Search {
 /** Rounds of looking again which way things go: most of what the checks look at runs nearly straight. */
 const mostRounds = 6;
 const hair = 1e-9;
+/** A step so small, mm of wood, that it is none. */
+const still = 1e-6;
 /** Parts of a step by which a number may miss one and still be it. */
 const onStep = 1e-8;
 
@@ -58,6 +60,18 @@ const candidate = (
   return { steps, changes };
 };
 
+/** The first number on a step at or beyond where a step leads, going away from what stands there; what stands there itself where it leads nowhere. */
+const awayFrom = (axis: Axis, to: number, step: number, farther = 0): number => {
+  const wanted = axis.valueAt(to);
+  if (Math.abs(to) < still) return axis.now;
+  return wanted > axis.now
+    ? (Math.ceil(wanted / step - onStep) + farther) * step
+    : (Math.floor(wanted / step + onStep) - farther) * step;
+};
+
+const keeps = ({ along, limit }: Bound, steps: readonly number[]): boolean =>
+  along.reduce((sum, a, j) => sum + a * (steps[j] ?? 0), 0) <= limit + hair;
+
 /** One field: the first number as a person types it that lies within the bounds, going away from what stands there; `farther` whole steps beyond it. */
 const alongOne = (
   axis: Axis,
@@ -78,15 +92,12 @@ const alongOne = (
   }
   if (low > high + hair) return undefined;
   const { step } = finenessOf(axis, k);
-  const wanted = axis.valueAt(Math.min(high, Math.max(low, 0)));
-  const up = wanted > axis.now;
-  const count = up ? Math.ceil(wanted / step - onStep) + farther : Math.floor(wanted / step + onStep) - farther;
-  const value = count * step;
+  const value = awayFrom(axis, Math.min(high, Math.max(low, 0)), step, farther);
   const to = axis.stepTo(value);
   return to < low - hair || to > high + hair ? undefined : candidate([axis], [value], k, show);
 };
 
-/** Fields together: the nearest steps that keep the bounds with room to round, rounded. */
+/** Fields together: the nearest steps that keep the bounds, rounded away from what stands there if the bounds are kept so; else those that keep them with room to round, rounded. */
 const alongAll = (
   { axes, before }: Search,
   at: readonly number[],
@@ -106,14 +117,25 @@ const alongAll = (
       { along: unit.map((one) => -one), limit: -low },
     ];
   });
-  const steps = nearest(axes.length, [...boundsWith(halves), ...reach]);
-  if (steps === undefined) return undefined;
+  const { show } = before.job;
+  const exact = [...boundsWith(axes.map(() => 0)), ...reach];
+  const shortest = nearest(axes.length, exact);
+  if (shortest === undefined) return undefined;
+  const outward = candidate(
+    axes,
+    axes.map((axis, j) => awayFrom(axis, shortest[j] ?? 0, finenessOf(axis, k).step)),
+    k,
+    show,
+  );
+  if (outward !== undefined && exact.every((bound) => keeps(bound, outward.steps))) return outward;
+  const roomy = nearest(axes.length, [...boundsWith(halves), ...reach]);
+  if (roomy === undefined) return undefined;
   const values = axes.map((axis, j) => {
     const { step } = finenessOf(axis, k);
-    const value = axis.valueAt(steps[j] ?? 0);
+    const value = axis.valueAt(roomy[j] ?? 0);
     return Math.abs(value - axis.now) <= step / 2 ? axis.now : Math.round(value / step) * step;
   });
-  return candidate(axes, values, k, before.job.show);
+  return candidate(axes, values, k, show);
 };
 
 /** A neck that is reset rises under tension as before: where the rise is worked out from readings it has to be typed with it. */

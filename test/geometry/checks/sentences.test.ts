@@ -1,0 +1,123 @@
+import { describe, expect, test } from 'vitest';
+import type { Finding } from '../../../geometry/checks/check.ts';
+import { findings } from '../../../geometry/checks/findings.ts';
+import type { CheckId } from '../../../geometry/checks/ranges.ts';
+import type { Job } from '../../../geometry/job.ts';
+import { solve } from '../../../geometry/solve.ts';
+import { solved, workedExample } from '../../solved.ts';
+import { type Put, put } from './jobs.ts';
+
+const foundIn = (job: Job, ...puts: readonly Put[]): readonly Finding[] => {
+  const result = solve(put(job, ...puts));
+  if (!result.ok) throw new Error(result.problems.map(({ says }) => says).join('\n'));
+  return findings(result.job, result.design);
+};
+
+const says = (id: CheckId, ...puts: readonly Put[]): string | undefined =>
+  foundIn(workedExample(), ...puts).find(({ check }) => check === id)?.says;
+
+describe('sentences', () => {
+  test('the worked example’s two bass strings are doubtful, and the saddle’s share in the slot at E2', () => {
+    const open = foundIn(workedExample()).filter(({ level }) => level !== 'right');
+    expect(open.map(({ level, says, range }) => [level, says, range])).toEqual([
+      ['doubtful', 'Saddle stands out by 4.65 mm at E2 and 4.59 mm at A2', 'usual 2.0 to 4.5 mm'],
+      ['doubtful', 'Of the saddle’s height, in the slot: 47.7 % at E2', 'at least 50 %'],
+    ]);
+  });
+
+  test('the worst stand first, equally grave ones in the checks’ order', () => {
+    const found = foundIn(workedExample(), ['bridge.tipThickness', 1.9], ['pins.fromSaddle', 6.8]);
+    expect(found.slice(0, 5).map(({ check, level }) => `${check} ${level}`)).toEqual([
+      'tip wrong',
+      'exposure doubtful',
+      'inSlot doubtful',
+      'pinWood doubtful',
+      'straightedge right',
+    ]);
+  });
+
+  test('speak in the reader’s unit, and keep a number on its own side of the limit shown', () => {
+    expect(says('exposure', ['show.length', 'in'])).toBe('Saddle stands out by 0.183 in at E2 and 0.181 in at A2');
+    const e2 = solved(workedExample()).strings[0]?.exposure ?? 0;
+    const over = 9.3 + e2 - 4.5004;
+    expect(says('exposure', ['bridge.thickness', over])).toBe('Saddle stands out by 4.5004 mm at E2');
+    expect(says('exposure', ['bridge.thickness', over], ['show.length', 'in'])).toBe(
+      'Saddle stands out by 0.1772 in at E2',
+    );
+    const under = 9.3 + e2 - 4.4996;
+    expect(says('exposure', ['bridge.thickness', under])).toMatch(/ to 4\.4996 mm$/);
+    // 23/64 in is 9.128 mm; the limit is shown as 0.276 in.
+    expect(says('thickness', ['bridge.thickness', 9.128125], ['show.length', 'fraction'])).toBe(
+      'Bridge 23/64 in thick at the centre',
+    );
+    expect(says('thickness', ['bridge.thickness', 6.999], ['show.length', 'fraction'])).toBe(
+      'Bridge 0.2755 in thick at the centre',
+    );
+  });
+
+  test('say where a number comes from', () => {
+    expect(says('rise')).toBe('Rise under tension 0.5 mm');
+    expect(says('rise', ['guitar.rise', 'readings'])).toBe('Rise under tension 0.7 mm, assumed');
+    expect(says('rise', ['guitar.rise', 'readings'], ['strung.thickness', 9], ['strung.light', 0.2])).toBe(
+      'Rise under tension 0.8 mm, by the readings',
+    );
+  });
+
+  test('name the strings that cannot be reached and the thickness that would do', () => {
+    const typed: readonly Put[] = [
+      ['slot.line', 'typed'],
+      ['slot.fromNut', 643],
+      ['slot.slant', 0],
+      ['slot.width', 2.85],
+    ];
+    // A saddle of 2.8 carries 1 mm to each side of 643: E2 needs 644, so does not miss; E4 needs 641.8 and A2 643.2.
+    expect(says('intonation', ...typed)).toBe(
+      'Break point off the crown by 0.2 mm at E4: a saddle 3.2 mm thick along this line would carry them all',
+    );
+    expect(says('intonation')).toBe('Every break point lies on the crown, clear of its edges');
+  });
+
+  test('say a neck reset rather than a bridge, with what it takes', () => {
+    const low: readonly Put[] = [
+      ['guitar.neckPlaneHeight', 5.9],
+      ['bridge.thickness', 6.5],
+      ['slot.depth', 3.5],
+    ];
+    // To 9.25 (8.75 with 0.5 of light) the plane comes up by 3.35; the joint is 640·2^(−14/12) = 285.1 before the scale’s end.
+    expect(says('neck', ...low)).toBe(
+      'A bridge about 5.4 mm thick would suit the neck: a neck reset rather than a bridge, by 0.7°, 1.06 mm off the heel',
+    );
+  });
+
+  test('tell bare scar from scar that is hardly covered', () => {
+    const scar: readonly Put[] = [
+      ['scar.outline', 'rectangle'],
+      ['bridge.footprint', 'rectangle'],
+      ['scar.length', 153],
+      ['scar.depth', 30],
+      ['slot.line', 'typed'],
+      ['slot.fromNut', 643],
+      ['slot.slant', 0],
+      ['scar.fromNut', 633.5],
+    ];
+    // The front edge lies at 643 − 9.6 = 633.4, the tips at 76 of 76.5.
+    expect(says('scar', ...scar)).toMatch(
+      /^Bare scar shows, 0\.5 mm at the tips; the old scar is covered by only 0\.1 mm at the front edge$/,
+    );
+    expect(says('scar')).toBeUndefined();
+  });
+
+  test('a bridge that stays is still looked at', () => {
+    const stays = foundIn(workedExample(), ['work', 'saddle'], ['bridge.tipThickness', 1.5]);
+    expect(stays.find(({ check }) => check === 'tip')?.level).toBe('wrong');
+  });
+
+  test('take next to no time', () => {
+    const result = solve(workedExample());
+    if (!result.ok) throw new Error('The worked example is not solved.');
+    const start = performance.now();
+    for (let k = 0; k < 100; k += 1) findings(result.job, result.design);
+    // Some half a millisecond each; room for a busy machine.
+    expect((performance.now() - start) / 100).toBeLessThan(10);
+  });
+});
