@@ -30,6 +30,7 @@ const sound = (): Job =>
     ['slot.fromNut', 642.8],
     ['slot.slant', 0],
     ['slot.width', 3.3],
+    ['saddle.play', 0.05],
     ...['E2', 'A2', 'D3', 'G3', 'B3', 'E4'].map((id): Put => [`strings.list.${id}.setback`, 2.5]),
     ['guitar.boardWidth', 54],
     ['plate.cap', 2],

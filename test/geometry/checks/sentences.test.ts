@@ -51,7 +51,7 @@ describe('sentences', () => {
       'Bridge 23/64 in thick at the centre',
     );
     expect(says('thickness', ['bridge.thickness', 6.999], ['show.length', 'fraction'])).toBe(
-      'Bridge 0.2755 in thick at the centre',
+      'Bridge 0.2756 in thick at the centre',
     );
   });
 
@@ -69,6 +69,7 @@ describe('sentences', () => {
       ['slot.fromNut', 643],
       ['slot.slant', 0],
       ['slot.width', 2.85],
+      ['saddle.play', 0.05],
     ];
     // A saddle of 2.8 carries 1 mm to each side of 643: E2 needs 644, so does not miss; E4 needs 641.8 and A2 643.2.
     expect(says('intonation', ...typed)).toBe(
