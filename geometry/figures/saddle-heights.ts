@@ -143,18 +143,14 @@ export const highest: Figure = {
           source: face,
         }
       : {
-          formula:
-            'H = max z − z_0; z on the smooth curve through H_b + z_0, every (y_k·√(1 + m²), z_k), and H_t + z_0 at ∓l/2',
+          formula: 'H = max(H_b, every z_k − z_0, H_t)',
           inputs: inputs(settled, design, k, {
             H_b: endHeightBass,
             H_t: endHeightTreble,
-            y_k: every(acrossAtSaddle),
             z_k: every(heightAboveFretPlane),
-            m: saddleSlant,
-            l: saddleLength,
             z_0: saddleBottom,
           }),
-          source: 'Natural cubic spline, its parameter rising by 1 from point to point.',
+          source: 'Between the strings the crown follows a curve that nowhere overshoots (Steffen 1990).',
         },
 };
 

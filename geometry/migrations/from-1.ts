@@ -51,7 +51,7 @@ export const fromVersion1 = (job: Bag): Bag => {
       fromNut: inRange((numberIn(job.guitar, 'scale') ?? 640) + (bass + treble) / 2, 300, 1020),
       slant: spread > 0 ? inRange((treble - bass) / spread, -0.2, 0.2) : 0,
     }),
-    saddle: { crown: 'best', play: 0.05, proud: 1, under: 0, wireHole: 'none', wireAcross: -32 },
+    saddle: { crown: 'best', play: 0, proud: 1, under: 0, wireHole: 'none', wireAcross: -32 },
     plate: { state: 'sound', cap: 'none' },
     scar: { outline: 'none', fromNut: 633, length: 150, depth: 37, wingDepth: 23, bellyWidth: 138 },
     limits: {},

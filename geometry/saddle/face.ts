@@ -1,4 +1,4 @@
-import { curveNatural } from 'd3-shape';
+import { curveMonotoneX } from 'd3-shape';
 import type { Design, SolvedString } from '../design.ts';
 import type { Job } from '../job.ts';
 import { throughPoints } from '../shape/curve.ts';
@@ -33,7 +33,7 @@ export const halfSaddle = (design: Pick<Design, 'saddle' | 'saddleLine'>, look: 
 export const halfSlot = (job: Job, design: Pick<Design, 'saddleLine'>, look: Look): number =>
   halfOf(job.slot.length, design, look);
 
-/** The crown through each string's own height, carried on to the ends as the best radius would run: a smooth curve, natural cubics. */
+/** The crown through each string's own height, carried on to the ends as the best radius would run: a smooth curve that nowhere overshoots (Steffen 1990). */
 const throughHeights = (design: Laid, look: Look, half: number): readonly Segment[] => {
   const { strings, crown } = design;
   const [bass, treble] = [strings[0], strings.at(-1)];
@@ -44,7 +44,7 @@ const throughHeights = (design: Laid, look: Look, half: number): readonly Segmen
     return { x: side * half, y: -(crownHeight(crown, across) + miss) };
   };
   const own = strings.map((s) => ({ x: onFace(design, s.acrossAtSaddle, look), y: -s.heightAboveFretPlane }));
-  return throughPoints([end(-1, bass), ...own, end(1, treble)], curveNatural).segments;
+  return throughPoints([end(-1, bass), ...own, end(1, treble)], curveMonotoneX).segments;
 };
 
 /** Whether an arc of the crown's radius reaches the saddle's ends. */

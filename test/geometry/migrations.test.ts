@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { setAt } from '../../geometry/fields.ts';
 import { readJob, validateJob, writeJob } from '../../geometry/job-file.ts';
 import { migrate } from '../../geometry/migrations/index.ts';
 import { built, jobOf, workedExampleFile } from '../solved.ts';
@@ -46,7 +47,9 @@ describe('a job of version 1', () => {
   });
 
   it('is the worked example, which is kept in version 2 as well', () => {
-    expect(writeJob(jobOf(text))).toBe(readFileSync(workedExampleFile, 'utf8'));
+    // Version 1 knew of no play: its saddle filled the slot.
+    expect(writeJob(setAt(jobOf(text), 'saddle.play', 0.05))).toBe(readFileSync(workedExampleFile, 'utf8'));
+    expect(jobOf(text).saddle.play).toBe(0);
   });
 
   it('keeps what it holds, and holds beside it only that nothing more was measured', () => {

@@ -1,4 +1,4 @@
-import { drop, mean, sum, type Values, whereLeast } from './values.ts';
+import { drop, mean, sum, type Values } from './values.ts';
 
 /** A crown of a radius laid over heights by least squares: its height and tilt in the middle. */
 export const laid = (v: Values, radius: number | 'flat') => {
@@ -36,26 +36,6 @@ export const endOf = (v: Values, side: -1 | 1): number => {
   return v.n('z_s') + v.n('t') * (at - y) - drop(v.radius('R'), at) + drop(v.radius('R'), y) - v.n('z_0');
 };
 
-/** A natural cubic spline through values at 0, 1, 2 …: its second differences from the usual three-term equations. */
-const spline = (values: readonly number[]) => {
-  const last = values.length - 1;
-  const at = (k: number) => values[k] ?? 0;
-  const [upper, right]: [number[], number[]] = [[0], [0]];
-  for (let k = 1; k < last; k += 1) {
-    const pivot = 4 - (upper[k - 1] ?? 0);
-    upper[k] = 1 / pivot;
-    right[k] = (6 * (at(k + 1) - 2 * at(k) + at(k - 1)) - (right[k - 1] ?? 0)) / pivot;
-  }
-  const second: number[] = values.map(() => 0);
-  for (let k = last - 1; k > 0; k -= 1) second[k] = (right[k] ?? 0) - (upper[k] ?? 0) * (second[k + 1] ?? 0);
-  return (t: number) => {
-    const k = Math.min(last - 1, Math.floor(t));
-    const [a, b] = [k + 1 - t, t - k];
-    const bend = ((a ** 3 - a) * (second[k] ?? 0) + (b ** 3 - b) * (second[k + 1] ?? 0)) / 6;
-    return a * at(k) + b * at(k + 1) + bend;
-  };
-};
-
 export const highestOf = (v: Values): number => {
   if (v.has('R')) {
     const { at, middle } = onArc(v);
@@ -64,7 +44,5 @@ export const highestOf = (v: Values): number => {
     return Math.max(...places.map(at)) - v.n('z_0');
   }
   const heights = [v.n('H_b'), ...v.all('z').map((z) => z - v.n('z_0')), v.n('H_t')];
-  const curve = spline(heights);
-  const tops = heights.slice(1).map((_, k) => curve(whereLeast((t) => -curve(t), [k, k + 1])));
-  return Math.max(...heights, ...tops);
+  return Math.max(...heights);
 };
