@@ -26,8 +26,13 @@ export const sayer = (range: Range, kind: QuantityKind, show: Job['show']): ((va
   const near = (a: number, b: number) => Math.abs(a - b) <= 1e-9;
   const side = (value: number, limit: number) => (near(value, limit) ? 0 : Math.sign(value - limit));
   const fewest = (limitDigits(kind, show).digits ?? 1) + 1;
+  const all = limits(range);
+  const isFar = (value: number) => all.every((limit) => Math.abs(value - limit) > (kind === 'share' ? 0.002 : 0.2));
   return (value) => {
-    const sides = limits(range).map((limit) => ({
+    const usual = formatQuantity(value, kind, show, { unit: true });
+    // No rounding carries a number so far.
+    if (isFar(value)) return usual;
+    const sides = all.map((limit) => ({
       side: side(value, limit),
       shown: read(limitText(limit, kind, show, true)),
     }));
@@ -35,7 +40,7 @@ export const sayer = (range: Range, kind: QuantityKind, show: Job['show']): ((va
       const shown = read(text);
       return sides.every((one) => one.side === 0 || side(shown, one.shown) === one.side);
     };
-    let text = formatQuantity(value, kind, show, { unit: true });
+    let text = usual;
     for (let digits = fewest; digits <= mostDigits && !holds(text); digits += 1)
       text = formatQuantity(value, kind, show, { unit: true, digits });
     return text;
