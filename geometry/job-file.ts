@@ -254,6 +254,8 @@ const newString = ([id, pitch, gauge, core, setback]: (typeof steelSet)[number])
   wrap: 'phosphor bronze',
   setback,
   cents: notTaken,
+  nutPlace: 0,
+  saddlePlace: 0,
 });
 
 /** What a schema's fields are preset to, all the way down; fields without a preset are left out. */

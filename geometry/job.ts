@@ -11,8 +11,10 @@ import { scar } from './schema/scar.ts';
 import { setup } from './schema/setup.ts';
 import { show } from './schema/show.ts';
 import { slot } from './schema/slot.ts';
+import { stock } from './schema/stock.ts';
 import { strings } from './schema/strings.ts';
 import { strung } from './schema/strung.ts';
+import { top } from './schema/top.ts';
 
 export { type FieldWords, keyPattern, notTaken, words } from './schema/field.ts';
 export { stringCount } from './schema/strings.ts';
@@ -56,6 +58,8 @@ export const jobSchema = z.looseObject({
   pins,
   plate,
   scar,
+  top,
+  stock,
   limits,
   setup,
 });

@@ -1,11 +1,48 @@
 import * as z from 'zod/mini';
-import { choice, number, numberOr } from './field.ts';
+import { choice, listKey, number, numberOr } from './field.ts';
+
+/** Which footprints a field is measured on. */
+const on = (...styles: readonly string[]) => styles.map((is) => ({ path: 'bridge.footprint', is }));
+const notFree = { path: 'bridge.footprint', isNot: 'free' } as const;
+const isFree = { path: 'bridge.footprint', is: 'free' } as const;
+
+/** One point of a free outline. */
+const point = z.looseObject({
+  id: listKey('this point'),
+  across: number({
+    label: 'Across',
+    help: 'From the centre line to this point of the outline; negative on the bass side.',
+    kind: 'length',
+    min: -130,
+    max: 130,
+  }),
+  along: number({
+    label: 'Behind the front',
+    help: 'From the outline’s front edge on the centre line back to this point, along the guitar; negative in front of it.',
+    kind: 'length',
+    min: -60,
+    max: 90,
+  }),
+  turn: choice(
+    'Turn',
+    'Whether the outline runs through this point smoothly, or has a corner there.',
+    { smooth: 'smooth', corner: 'corner' },
+    'smooth',
+  ),
+});
 
 export const bridge = z.looseObject({
   footprint: choice(
     'Footprint',
     'The outline of the bridge on the top. It has to cover the old bridge’s scar.',
-    { belly: 'belly', rectangle: 'rectangular' },
+    {
+      belly: 'belly behind',
+      bellyBefore: 'belly before',
+      rectangle: 'rectangular',
+      pyramid: 'pyramid ends',
+      waisted: 'waisted',
+      free: 'free, by points',
+    },
     'belly',
   ),
   length: number({
@@ -16,6 +53,7 @@ export const bridge = z.looseObject({
     max: 260,
     usual: [140, 185],
     preset: 152,
+    only: notFree,
   }),
   depth: number({
     label: 'Depth',
@@ -25,6 +63,7 @@ export const bridge = z.looseObject({
     max: 90,
     usual: [25, 42],
     preset: 38.5,
+    only: notFree,
   }),
   wingDepth: number({
     label: 'Depth at the tips',
@@ -34,18 +73,83 @@ export const bridge = z.looseObject({
     max: 80,
     usual: [22, 30],
     preset: 24,
-    only: { path: 'bridge.footprint', is: 'belly' },
+    only: on('belly', 'bellyBefore'),
   }),
   bellyWidth: number({
     label: 'Belly width',
-    help: 'How wide the belly is across the guitar, from where its curve leaves the straight rear edge to the same place on the other side.',
+    help: 'How wide the belly is across the guitar, from where its curve leaves the straight edge of the wings to the same place on the other side.',
     kind: 'length',
     min: 20,
     max: 260,
     usual: [80, 150],
     preset: 140,
-    only: { path: 'bridge.footprint', is: 'belly' },
+    only: on('belly', 'bellyBefore'),
   }),
+  waistDepth: number({
+    label: 'Depth at the waist',
+    help: 'A waisted bridge’s depth along the guitar at its middle, where it is shallowest.',
+    kind: 'length',
+    min: 8,
+    max: 80,
+    usual: [22, 32],
+    preset: 28,
+    only: on('waisted'),
+  }),
+  waistWidth: number({
+    label: 'Waist width',
+    help: 'How wide the waist is across the guitar, from where its edges leave the ends’ full depth to the same place on the other side.',
+    kind: 'length',
+    min: 20,
+    max: 260,
+    usual: [80, 150],
+    preset: 110,
+    only: on('waisted'),
+  }),
+  ends: choice(
+    'Ends',
+    'The shape of the two ends seen from above: square, with eased corners, or half-round.',
+    { square: 'square', eased: 'eased corners', round: 'half-round' },
+    'square',
+    on('rectangle'),
+  ),
+  cornerRadius: number({
+    label: 'Corner radius',
+    help: 'The radius of the eased corners, by a radius gauge or a coin of known size.',
+    kind: 'length',
+    min: 0.2,
+    max: 40,
+    usual: [1, 6],
+    preset: 3,
+    only: { path: 'bridge.ends', is: 'eased' },
+  }),
+  pyramidWidth: number({
+    label: 'Pyramid, width',
+    help: 'How far each pyramid reaches from the tip inwards, across the guitar.',
+    kind: 'length',
+    min: 5,
+    max: 60,
+    usual: [16, 26],
+    preset: 20,
+    only: on('pyramid'),
+  }),
+  pyramidThickness: number({
+    label: 'Pyramid, thickness at the ridge',
+    help: 'Thickness from the top up to the ridge in which the pyramid’s four facets meet.',
+    kind: 'length',
+    min: 1,
+    max: 25,
+    usual: [6, 10],
+    preset: 7.5,
+    only: on('pyramid'),
+  }),
+  points: z.array(point).check(z.maxLength(40)),
+  mirrored: choice(
+    'Symmetry',
+    'Whether the outline’s treble half is mirrored to the bass side, or both halves have points of their own.',
+    { yes: 'treble half mirrored', no: 'each side its own' },
+    'yes',
+    isFree,
+  ),
   frontToSaddle: number({
     label: 'Front edge to saddle line',
     help: 'From the bridge’s front edge back to the middle of the slot, on the centre line.',
@@ -91,18 +195,60 @@ export const bridge = z.looseObject({
     preset: 84,
   }),
   tipThickness: number({
-    label: 'Tip thickness',
-    help: 'Thickness at the wing tips.',
+    label: 'Tip thickness, bass',
+    help: 'Thickness at the wing tip on the bass side.',
     kind: 'length',
     min: 0.5,
     max: 20,
     usual: [2.5, 4],
     preset: 3.2,
   }),
+  tipTreble: numberOr('same', {
+    label: 'Tip thickness, treble',
+    help: 'Thickness at the wing tip on the treble side; “same” as on the bass side.',
+    kind: 'length',
+    min: 0.5,
+    max: 20,
+    usual: [2.5, 4],
+    preset: 'same',
+  }),
   wing: choice(
     'Wings',
-    'The line from the deck’s shoulder to the tip.',
-    { hollow: 'hollow', straight: 'straight' },
+    'The line from the deck’s shoulder to the tip: a hollow scoop, a straight slope, a round fall, or an S of two arcs.',
+    { hollow: 'hollow', straight: 'straight', round: 'round', ogee: 'ogee' },
     'hollow',
   ),
+  scoop: numberOr('level', {
+    label: 'Scoop radius',
+    help: 'The radius of the hollow wings, by a gauge laid in the scoop; “level”: the one that runs out level at the tip.',
+    kind: 'radius',
+    min: 3,
+    max: 5000,
+    preset: 'level',
+    only: { path: 'bridge.wing', is: 'hollow' },
+  }),
+  shoulder: numberOr('sharp', {
+    label: 'Shoulder',
+    help: 'How the deck meets the wing: “sharp”, a line that is seen; or the radius with which the corner is rounded away.',
+    kind: 'length',
+    min: 0.5,
+    max: 60,
+    preset: 'sharp',
+  }),
+  edge: choice(
+    'Front and back edges',
+    'What is done to the deck’s front and back edges: left square, rounded over, or chamfered.',
+    { square: 'square', round: 'rounded over', chamfer: 'chamfered' },
+    'square',
+  ),
+  edgeSize: number({
+    label: 'Edge, size',
+    help: 'The radius of the round-over, or how far the chamfer takes off each face.',
+    kind: 'length',
+    min: 0.2,
+    max: 10,
+    usual: [0.5, 3],
+    preset: 1.5,
+    only: { path: 'bridge.edge', isNot: 'square' },
+  }),
 });

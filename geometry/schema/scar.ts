@@ -2,14 +2,22 @@ import * as z from 'zod/mini';
 import { choice, number } from './field.ts';
 
 const measured = { path: 'scar.outline', isNot: 'none' } as const;
-const belly = { path: 'scar.outline', is: 'belly' } as const;
+const belly = [
+  { path: 'scar.outline', is: 'belly' },
+  { path: 'scar.outline', is: 'bellyBefore' },
+] as const;
 
 /** The old bridge's outline on the top, which the new footprint has to cover. */
 export const scar = z.looseObject({
   outline: choice(
     'Old scar',
     'The outline that the old bridge left on the top; “not measured” if there is none to cover.',
-    { none: 'not measured', belly: 'belly', rectangle: 'rectangular' },
+    {
+      none: 'not measured',
+      belly: 'belly behind',
+      bellyBefore: 'belly before',
+      rectangle: 'rectangular',
+    },
     'none',
   ),
   fromNut: number({

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { choice } from './field.ts';
+import { choice, number, numberOr } from './field.ts';
 
 const lengthUnits = { mm: 'mm', in: 'inch', fraction: '1/64 in' } as const;
 
@@ -22,4 +22,20 @@ export const show = z.looseObject({
     lengthUnits,
     'in',
   ),
+  sectionAcross: number({
+    label: 'Section along, at',
+    help: 'Where the section along the guitar is taken: from the centre line; negative on the bass side.',
+    kind: 'length',
+    min: -130,
+    max: 130,
+    preset: 0,
+  }),
+  sectionAlong: numberOr('saddle', {
+    label: 'Section across, at',
+    help: 'Where the section across the guitar is taken: from the bridge’s front edge on the centre line; “saddle”: at the saddle line.',
+    kind: 'length',
+    min: -60,
+    max: 90,
+    preset: 'saddle',
+  }),
 });

@@ -34,6 +34,18 @@ export const slot = z.looseObject({
     usual: [4, 6],
     preset: 5,
   }),
+  ends: choice(
+    'Slot ends',
+    'Round as the cutter leaves them, squared with a chisel, or open through the ends of the deck.',
+    { round: 'round', square: 'square', through: 'through' },
+    'round',
+  ),
+  floor: choice(
+    'Slot floor',
+    'Level from end to end, or as far above the top everywhere: following its dome.',
+    { level: 'level', dome: 'following the dome' },
+    'level',
+  ),
   line: choice(
     'Slot’s place',
     'Where the slot’s centre line runs: so that the largest miss over all strings is least; through the two outer strings; or as measured, where the slot is already cut.',

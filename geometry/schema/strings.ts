@@ -33,6 +33,24 @@ const string = z.looseObject({
     'phosphor bronze',
     { path: 'strings.list.*.core', isNot: 'plain' },
   ),
+  nutPlace: number({
+    label: 'Place at the nut',
+    help: 'From the centre line to this string at the nut; negative on the bass side.',
+    kind: 'length',
+    min: -60,
+    max: 60,
+    preset: 0,
+    only: { path: 'strings.spacing', is: 'typed' },
+  }),
+  saddlePlace: number({
+    label: 'Place at the saddle',
+    help: 'From the centre line to this string over the saddle; negative on the bass side.',
+    kind: 'length',
+    min: -110,
+    max: 110,
+    preset: 0,
+    only: { path: 'strings.spacing', is: 'typed' },
+  }),
   setback: number({
     label: 'Setback',
     help: 'How far this string’s break point lies beyond the nominal scale length: as it is to be, or, where it was heard, as it is now.',
@@ -59,10 +77,26 @@ export const stringCount = { min: 4, max: 12 } as const;
 export const strings = z.looseObject({
   spacing: choice(
     'Spacing',
-    'Equal from centre to centre, or with equal gaps between the strings, their own diameters taken out.',
-    { centres: 'equal centres', gaps: 'equal gaps' },
+    'Equal from centre to centre, with equal gaps between the strings, their own diameters taken out, or each string’s place typed.',
+    { centres: 'equal centres', gaps: 'equal gaps', typed: 'as typed' },
     'centres',
   ),
+  courses: choice(
+    'Courses',
+    'Single strings; or pairs, two neighbours to a course, as on a guitar with twelve strings.',
+    { single: 'single strings', pairs: 'pairs' },
+    'single',
+  ),
+  pairGap: number({
+    label: 'Within a pair',
+    help: 'Centre to centre of the two strings of a pair, over the saddle; at the nut a little less is usual, and is taken in the proportion of the spreads.',
+    kind: 'length',
+    min: 0.5,
+    max: 6,
+    usual: [2, 3],
+    preset: 2.4,
+    only: { path: 'strings.courses', is: 'pairs' },
+  }),
   spread: number({
     label: 'String spread at the saddle',
     help: 'Centre to centre, outer string to outer string, over the saddle’s crown.',
