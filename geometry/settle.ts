@@ -1,3 +1,4 @@
+import { footprints } from './bridge/footprints/index.ts';
 import { type FittedScale, fewestFrets, fitScale } from './instrument/scale.ts';
 import { missingReadings, type NeckPlaneAtPitch, neckPlaneAtPitch } from './instrument/strung.ts';
 import { type Job, words } from './job.ts';
@@ -25,6 +26,9 @@ export interface Readings {
 export type Settling =
   | { readonly ok: true; readonly job: Settled; readonly readings: Readings }
   | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** A bridge whose outline is drawn by points has the length and depth that these give it. */
+const sized = (bridge: Job['bridge']): Job['bridge'] => ({ ...bridge, ...footprints[bridge.footprint].size?.(bridge) });
 
 const label = (key: keyof Job['strung']): string => words.get(strungSchema.shape[key])?.label ?? key;
 
@@ -60,7 +64,7 @@ export const settle = (job: Job): Settling => {
   const neckPlaneHeight = guitar.neckPlaneHeight === 'strung' ? (pitchHeight ?? 0) + rise : guitar.neckPlaneHeight;
   return {
     ok: true,
-    job: { ...job, guitar: { ...guitar, scale, neckPlaneHeight, rise } },
+    job: { ...job, guitar: { ...guitar, scale, neckPlaneHeight, rise }, bridge: sized(job.bridge) },
     readings: {
       frets,
       scaleFrom: guitar.scale === 'frets' ? 'frets' : 'typed',

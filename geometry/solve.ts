@@ -1,3 +1,4 @@
+import { footprints } from './bridge/footprints/index.ts';
 import { pinCentres } from './bridge/pins.ts';
 import { profileHeights } from './bridge/profile.ts';
 import { type SaddleLine, saddleLineAt, slotLine } from './bridge/slot.ts';
@@ -124,7 +125,7 @@ export const solve = (asked: Job): Solved => {
   const points = heightPoints(solved);
   const crown = bestRadius(points);
   const fits = layGauges(points);
-  const bridgeFront = datum.x - bridge.frontToSaddle;
+  const bridgeFront = datum.x - bridge.frontToSaddle - (footprints[bridge.footprint].frontAtCentre?.(bridge) ?? 0);
   const design: Design = {
     readings,
     strings: solved,

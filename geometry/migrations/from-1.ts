@@ -24,6 +24,7 @@ export const fromVersion1 = (job: Bag): Bag => {
   return {
     ...job,
     version: 2,
+    show: filled(job.show, { sectionAcross: 0, sectionAlong: 'saddle' }),
     work: 'bridge',
     guitar: filled(job.guitar, { measured: [], boardWidth: 'not taken', heelDepth: 90 }),
     strung: {
@@ -38,21 +39,52 @@ export const fromVersion1 = (job: Bag): Bag => {
     },
     strings: isBag(strings)
       ? {
+          courses: 'single',
+          pairGap: 2.4,
           setbacks: 'typed',
           finger: 1,
           ...strings,
           list: Array.isArray(strings.list)
-            ? strung.map((string) => filled(string, { cents: 'not taken' }))
+            ? strung.map((string) => filled(string, { cents: 'not taken', nutPlace: 0, saddlePlace: 0 }))
             : strings.list,
         }
       : strings,
+    bridge: filled(job.bridge, {
+      waistDepth: 28,
+      waistWidth: 110,
+      ends: 'square',
+      cornerRadius: 3,
+      pyramidWidth: 20,
+      pyramidThickness: 7.5,
+      points: [],
+      mirrored: 'yes',
+      tipTreble: 'same',
+      scoop: 'level',
+      shoulder: 'sharp',
+      edge: 'square',
+      edgeSize: 1.5,
+    }),
     slot: filled(job.slot, {
+      ends: 'round',
+      floor: 'level',
       line: 'outer',
       fromNut: inRange((numberIn(job.guitar, 'scale') ?? 640) + (bass + treble) / 2, 300, 1020),
       slant: spread > 0 ? inRange((treble - bass) / spread, -0.2, 0.2) : 0,
     }),
     saddle: { crown: 'best', play: 0, proud: 1, under: 0, wireHole: 'none', wireAcross: -32 },
-    plate: { state: 'sound', cap: 'none' },
+    pins: filled(job.pins, {
+      hold: 'pins',
+      arcRise: 3,
+      secondRow: 10,
+      below: 3,
+      taper: 0.05,
+      pinDiameter: 5.3,
+      ramp: 'none',
+      rampDepth: 1.5,
+    }),
+    plate: { state: 'sound', cap: 'none', length: 85, depth: 24, grain: 'along' },
+    top: { radiusAlong: 'flat', holes: [], rises: [], braces: [] },
+    stock: { wood: 'rosewoodIndian', allowance: 3 },
     scar: { outline: 'none', fromNut: 633, length: 150, depth: 37, wingDepth: 23, bellyWidth: 138 },
     limits: {},
     setup: { log: [] },

@@ -118,6 +118,8 @@ describe('plain strings at published pitches', () => {
       wrap: 'steel',
       setback: 0,
       cents: 'not taken',
+      nutPlace: 0,
+      saddlePlace: 0,
     } as const;
     const pull = tension(string, 640);
     const perMetre = density.steel * Math.PI * ((gauge * INCH) / 2000) ** 2;

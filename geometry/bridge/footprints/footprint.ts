@@ -11,4 +11,8 @@ export interface Footprint {
   /** What keeps these numbers from being drawn; empty when nothing does. `mm` says a length in the reader's unit. */
   readonly problems: (bridge: Job['bridge'], mm: (length: number) => string) => readonly Problem[];
   readonly outline: (bridge: Job['bridge']) => Path;
+  /** How far the front edge on the centre line lies behind the outline's foremost point, mm; 0 if not given. */
+  readonly frontAtCentre?: (bridge: Job['bridge']) => number;
+  /** Length and depth of an outline that is drawn by other numbers than these, mm; undefined while it cannot be drawn. */
+  readonly size?: (bridge: Job['bridge']) => { readonly length: number; readonly depth: number } | undefined;
 }

@@ -1,7 +1,18 @@
 import type { Job } from '../../job.ts';
 import { belly } from './belly.ts';
+import { bellyBefore } from './belly-before.ts';
 import type { Footprint } from './footprint.ts';
+import { free } from './free.ts';
+import { pyramid } from './pyramid.ts';
 import { rectangle } from './rectangle.ts';
+import { waisted } from './waisted.ts';
 
 /** Every style of footprint, by its name in the job. A new one is a file beside this one and a line here. */
-export const footprints: Readonly<Record<Job['bridge']['footprint'], Footprint>> = { belly, rectangle };
+export const footprints: Readonly<Record<Job['bridge']['footprint'], Footprint>> = {
+  belly,
+  bellyBefore,
+  rectangle,
+  pyramid,
+  waisted,
+  free,
+};
