@@ -75,19 +75,22 @@ const order: readonly (readonly [id: string, title: string, claims: readonly str
       'guitar.neckPlaneHeight',
       'guitar.rise',
       'guitar.topRadius',
+      'top.radiusAlong',
       'guitar.heelDepth',
       'guitar.relief',
       'guitar',
     ],
   ],
-  ['scar', 'Old scar', ['scar']],
+  ['scar', 'What is there already', ['scar', 'top.holes', 'top.rises', 'top.braces']],
   ['action', 'Wanted action', ['action']],
   // Where the slot lies is taken before the bridge around it.
   ['bridge', 'The bridge', ['slot.fromNut', 'slot.slant', 'bridge']],
+  ['sections', 'Sections drawn', ['show.sectionAcross', 'show.sectionAlong']],
   ['slot', 'The slot', ['slot.line', 'slot']],
   ['saddle', 'The saddle', ['saddle']],
   ['pins', 'The pins', ['pins']],
   ['plate', 'The bridge plate', ['plate']],
+  ['stock', 'The stock', ['stock']],
   ['strings', 'The strings', ['strings.setbacks', 'strings.finger', 'strings']],
   ['setup', 'Set-up', ['setup']],
   ['limits', 'Ranges of this job', ['limits']],
@@ -121,6 +124,28 @@ export const fieldGroups: readonly FieldGroup[] = order.map(([id, title], group)
     .filter(({ path }) => !isKey(path) && placeOf(path)?.group === group)
     .sort((a, b) => (placeOf(a.path)?.claim ?? 0) - (placeOf(b.path)?.claim ?? 0)),
 }));
+
+/** A path with `*` in place of the keys of lists' items: the same for every string; undefined where it leads nowhere. */
+export function patternOf(path: string): string | undefined {
+  const keys: string[] = [];
+  let at: Schema | undefined = jobSchema;
+  for (const key of path.split('.')) {
+    const item = itemOf(at);
+    keys.push(item === undefined ? key : '*');
+    const shape = shapeOf(at);
+    at = item ?? (shape !== undefined && Object.hasOwn(shape, key) ? present(shape[key]) : undefined);
+    if (at === undefined) return undefined;
+  }
+  return keys.join('.');
+}
+
+/** The most items that a list may hold; undefined where no list is, or one that may be of any length. */
+export function mostItems(path: string): number | undefined {
+  const def = (schemaAt(path) as z.core.$ZodTypes | undefined)?._zod.def;
+  if (def?.type !== 'array') return undefined;
+  const limit = def.checks?.map((check) => check._zod.def).find(({ check }) => check === 'max_length');
+  return (limit as z.core.$ZodCheckMaxLengthDef | undefined)?.maximum;
+}
 
 /** The field at a path, such as `bridge.thickness` or `strings.list.E2.gauge`; undefined where no field is. */
 export function fieldAt(path: string): FieldInfo | undefined {
@@ -179,13 +204,19 @@ const madeOut = (path: string, by: string): string => {
     .join('.');
 };
 
-/** Whether the field counts in this job: the depth at a belly bridge's tips does not on a rectangular one. */
+/**
+ * Whether the field counts in this job: the depth at a belly bridge's tips does not on a rectangular one. A field that hangs on another
+ * counts only where that one does: the corners' radius, which hangs on the ends' shape, not where the ends have none to choose.
+ */
 export function applies(field: FieldInfo, job: Job): boolean {
   const { only, path } = field;
   if (only === undefined) return true;
   return [only].flat().some((one) => {
-    const value = getAt(job, madeOut(one.path, path));
-    return 'is' in one ? value === one.is : value !== one.isNot;
+    const at = madeOut(one.path, path);
+    const value = getAt(job, at);
+    const other = fieldAt(at);
+    if ('is' in one ? value !== one.is : value === one.isNot) return false;
+    return other === undefined || applies(other, job);
   });
 }
 

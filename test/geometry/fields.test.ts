@@ -1,5 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { applies, fieldAt, fieldGroups, getAt, setAt, stringFields, usualText } from '../../geometry/fields.ts';
+import {
+  applies,
+  fieldAt,
+  fieldGroups,
+  getAt,
+  mostItems,
+  patternOf,
+  setAt,
+  stringFields,
+  usualText,
+} from '../../geometry/fields.ts';
 import type { Job } from '../../geometry/job.ts';
 import { newJob } from '../../geometry/job-file.ts';
 
@@ -13,6 +23,13 @@ const job: Job = {
       { id: 'F5', fret: 5, distance: 160.5 },
       { id: 'F12', fret: 12, distance: 320.1 },
     ],
+  },
+  bridge: { ...fresh.bridge, points: [{ id: 'P1', across: 70, along: 0, turn: 'corner' }] },
+  top: {
+    ...fresh.top,
+    holes: [{ id: 'H1', what: 'screw', across: 0, fromNut: 660, diameter: 4, plan: 'plug' }],
+    rises: [{ id: 'R1', across: 0, fromNut: 680, height: 0.8 }],
+    braces: [{ id: 'B1', name: 'cross', across: -80, fromNut: 600, acrossTo: 70, fromNutTo: 720, width: 7 }],
   },
   setup: {
     log: ['P1', 'P2'].map((id) => ({
@@ -49,13 +66,15 @@ describe('fieldGroups', () => {
       'The job',
       'Before it comes apart',
       'Measured on the guitar',
-      'Old scar',
+      'What is there already',
       'Wanted action',
       'The bridge',
+      'Sections drawn',
       'The slot',
       'The saddle',
       'The pins',
       'The bridge plate',
+      'The stock',
       'The strings',
       'Set-up',
       'Ranges of this job',
@@ -75,6 +94,7 @@ describe('fieldGroups', () => {
       'guitar.neckPlaneHeight',
       'guitar.rise',
       'guitar.topRadius',
+      'top.radiusAlong',
       'guitar.heelDepth',
       'guitar.relief',
     ]);
@@ -131,6 +151,26 @@ describe('fieldAt', () => {
   });
 });
 
+describe('patternOf', () => {
+  it('puts an asterisk for the key of each list’s item, and for nothing else', () => {
+    expect(patternOf('strings.list.E2.gauge')).toBe('strings.list.*.gauge');
+    expect(patternOf('setup.log.P1.readings.E2.action')).toBe('setup.log.*.readings.*.action');
+    expect(patternOf('limits.exposure.from')).toBe('limits.exposure.from');
+    expect(patternOf('strings.list.E2.nothing')).toBeUndefined();
+    expect(patternOf('bridge.constructor')).toBeUndefined();
+  });
+
+  it('gives back the path of every field', () => {
+    for (const path of shown) expect(patternOf(path), path).toBe(path);
+  });
+});
+
+it('knows how many items a list may hold', () => {
+  expect(mostItems('guitar.measured')).toBe(40);
+  expect(mostItems('top.braces')).toBe(30);
+  expect(mostItems('bridge.thickness')).toBeUndefined();
+});
+
 describe('getAt and setAt', () => {
   it('read and write a value by its path', () => {
     expect(getAt(job, 'guitar.scale')).toBe(640);
@@ -179,6 +219,15 @@ describe('applies', () => {
       expect(applies(field(path), rectangular)).toBe(false);
     }
     expect(applies(field('bridge.depth'), rectangular)).toBe(true);
+  });
+
+  it('hides what hangs on a field that itself does not count', () => {
+    const eased = setAt(setAt(job, 'bridge.footprint', 'rectangle'), 'bridge.ends', 'eased');
+    expect(applies(field('bridge.cornerRadius'), eased)).toBe(true);
+    expect(applies(field('bridge.cornerRadius'), setAt(eased, 'bridge.footprint', 'belly'))).toBe(false);
+    const ramped = setAt(job, 'pins.ramp', 4);
+    expect(applies(field('pins.rampDepth'), ramped)).toBe(true);
+    expect(applies(field('pins.rampDepth'), setAt(ramped, 'pins.hold', 'tied'))).toBe(false);
   });
 
   it('makes out a key by its own place in the path, however deep it lies', () => {
