@@ -1,18 +1,21 @@
+import { scarProblems } from './bridge/cover.ts';
 import { footprints } from './bridge/footprints/index.ts';
+import { sayLength } from './bridge/footprints/say-length.ts';
 import { footprintOutline } from './bridge/outline.ts';
+import { pinProblems, rowProblems } from './bridge/pin-problems.ts';
 import { hollowRadius } from './bridge/profile.ts';
-import { slotOutline } from './bridge/slot.ts';
+import { slotOutline, wallLength } from './bridge/slot.ts';
 import { deckHeight } from './bridge/surface.ts';
 import { checkIds, rangeOf } from './checks/ranges.ts';
 import type { Design } from './design.ts';
 import { boardRadius } from './instrument/board.ts';
-import { placesAcross, smallestGap } from './instrument/spacing.ts';
+import { stringPlaces } from './instrument/spacing.ts';
+import { stringProblems } from './instrument/string-problems.ts';
 import type { Job } from './job.ts';
 import type { Problem } from './problem.ts';
 import { crownEdgeOf } from './saddle/face.ts';
 import { type Say, sayFor } from './say.ts';
 import type { Settled } from './settle.ts';
-import { circle } from './shape/arc.ts';
 import { pathIntersections } from './shape/intersect.ts';
 import { contains } from './shape/measure.ts';
 import { start } from './shape/path.ts';
@@ -38,18 +41,6 @@ const tooTight = (
     value: radius,
     says: `${what} of ${say(radius)} cannot span ${mm(width)}, ${ofWhat}. It must be more than ${say(width / 2)}.`,
   };
-
-const touching = ({ mm }: Say, path: string, where: string, spread: number, job: Job): Found => {
-  const gauges = job.strings.list.map((string) => string.gauge);
-  const gap = smallestGap(placesAcross(spread, gauges, job.strings.spacing), gauges);
-  return (
-    gap <= 0 && {
-      path,
-      value: spread,
-      says: `With a spread of ${mm(spread)} ${where}, neighbouring strings run into each other by ${mm(-gap)}. Make the spread at least ${mm(spread - gap * (gauges.length - 1))}.`,
-    }
-  );
-};
 
 /** A range of the job's own has to run upwards. */
 const limitProblems = (job: Job): readonly Problem[] =>
@@ -77,9 +68,13 @@ export const unsolvable = (job: Settled): readonly Problem[] => {
   const say = sayFor(job);
   const { mm, radius } = say;
   const { boardRadiusNut: nut, boardRadiusEnd: end } = guitar;
-  const widest = Math.max(guitar.nutSpread, strings.spread);
+  const places = stringPlaces(job);
+  const reach = 2 * Math.max(...places.saddle.map(Math.abs));
+  const widest = Math.max(2 * Math.max(...places.nut.map(Math.abs)), reach);
   const farthest = guitar.scale + Math.max(...strings.list.map((string) => string.setback));
   const atSaddle = nut === 'flat' || end === 'flat' ? 'flat' : boardRadius(guitar, farthest);
+  // What round ends take of the slot's length.
+  const ends = slot.length - wallLength(slot);
   const pitches = strings.list.flatMap((string): readonly Problem[] =>
     found(
       string.core !== 'plain' &&
@@ -115,22 +110,20 @@ export const unsolvable = (job: Settled): readonly Problem[] => {
         'bridge.topRadius',
         'A bridge top radius',
         bridge.topRadius,
-        Math.max(bridge.deckWidth, strings.spread, slot.length, job.pins.spread),
+        Math.max(bridge.deckWidth, reach, slot.length, job.pins.spread),
         'the deck',
       ),
       tooTight(say, 'guitar.topRadius', 'A dome radius', guitar.topRadius, bridge.length, 'the bridge’s length'),
-      strings.spread >= bridge.length && {
+      reach >= bridge.length && {
         path: 'strings.spread',
         value: strings.spread,
-        says: `The strings spread over ${mm(strings.spread)}, the bridge is only ${mm(bridge.length)} across. Make the bridge longer, or the spread less than ${mm(bridge.length)}.`,
+        says: `The strings spread over ${mm(reach)}, the bridge is only ${mm(bridge.length)} across. Make the bridge longer, or the spread less than ${mm(bridge.length)}.`,
       },
-      strings.spread >= slot.length - slot.width && {
+      reach >= wallLength(slot) && {
         path: 'slot.length',
         value: slot.length,
-        says: `A slot ${mm(slot.length)} long is too short for a string spread of ${mm(strings.spread)}. Make it longer than ${mm(strings.spread + slot.width)}${strings.spread + slot.width < bridge.deckWidth ? '' : ', and the deck wider than that'}, or the spread less than ${mm(slot.length - slot.width)}.`,
+        says: `A slot ${mm(slot.length)} long is too short for a string spread of ${mm(reach)}. Make it longer than ${mm(reach + ends)}${reach + ends < bridge.deckWidth ? '' : ', and the deck wider than that'}, or the spread less than ${mm(slot.length - ends)}.`,
       },
-      touching(say, 'guitar.nutSpread', 'at the nut', guitar.nutSpread, job),
-      touching(say, 'strings.spread', 'at the saddle', strings.spread, job),
       bridge.deckWidth > bridge.length && {
         path: 'bridge.deckWidth',
         value: bridge.deckWidth,
@@ -142,15 +135,21 @@ export const unsolvable = (job: Settled): readonly Problem[] => {
         says: `The slot is ${mm(slot.length)} long and would run out of the deck, ${mm(bridge.deckWidth)} wide, into the wings. Make the slot at most ${mm(bridge.deckWidth)} long, or the deck at least ${mm(slot.length)} wide.`,
       },
     ),
+    ...stringProblems(job, sayLength(job.show)),
+    ...rowProblems(job, sayLength(job.show)),
     ...limitProblems(job),
     ...pitches,
-    ...footprints[bridge.footprint].problems(bridge, mm),
+    ...footprints[bridge.footprint].problems(bridge, sayLength(job.show)),
+    ...scarProblems(job, mm),
   ];
 };
 
 /** Whether a closed path lies wholly inside another. */
 const inside = (inner: Path, outer: Path): boolean =>
   contains(outer, start(inner)) && pathIntersections(inner, outer).length === 0;
+
+/** How far within the deck's shoulders a slot that is open there is looked at, mm: where there are no wings, it ends in the outline itself. */
+const atShoulder = 1e-6;
 
 /** The thinnest tip that is worth proposing, mm. */
 const THINNEST_TIP = 1;
@@ -219,38 +218,19 @@ const wireProblem = ({ mm }: Say, { saddle, slot }: Job): Found => {
 
 /** What the worked-out numbers must satisfy before anything can be drawn; empty when they do. */
 export const unbuildable = (job: Settled, design: Design): readonly Problem[] => {
-  const { bridge, slot, pins } = job;
+  const { bridge, slot } = job;
   const say = sayFor(job);
   const { mm } = say;
   const outline = footprintOutline(job, design);
   const slotEnd = Math.min(deckHeight(job, -slot.length / 2), deckHeight(job, slot.length / 2)) - design.slotFloor;
-  const lost = design.strings.find((string) => !inside(circle(string.pin, pins.hole / 2), outline));
-  const early = design.strings.find((string) => string.leaves.x <= string.breakX);
-  const behind = early && early.breakX - early.leaves.x;
   const low = design.strings.find((string) => string.heightAboveFretPlane <= string.deck);
   return found(
-    !inside(slotOutline(slot, design.saddleLine), outline) && {
+    !inside(slotOutline(slot, design.saddleLine, bridge.deckWidth - 2 * atShoulder), outline) && {
       path: 'bridge.frontToSaddle',
       value: bridge.frontToSaddle,
       says: `The slot, ${mm(slot.length)} by ${mm(slot.width)} and ${mm(bridge.frontToSaddle)} behind the front edge, does not lie inside the footprint. Move it, shorten it, or make the bridge larger.`,
     },
-    lost &&
-      (pins.spread + pins.hole >= bridge.length
-        ? {
-            path: 'pins.spread',
-            value: pins.spread,
-            says: `Pins spread over ${mm(pins.spread)} do not fit on a bridge ${mm(bridge.length)} across. Make the spread less than ${mm(bridge.length - pins.hole)}.`,
-          }
-        : {
-            path: 'pins.fromSaddle',
-            value: pins.fromSaddle,
-            says: `The pin hole of ${lost.name} (${mm(pins.hole)} wide, ${mm(pins.fromSaddle)} behind the saddle line) does not lie inside the footprint. Move the pins, or make the bridge deeper there.`,
-          }),
-    early && {
-      path: 'pins.fromSaddle',
-      value: pins.fromSaddle,
-      says: `The string ${early.name} would reach its pin hole before its break point on the saddle. Make this more than ${mm(pins.fromSaddle + (behind ?? 0))}.`,
-    },
+    ...pinProblems(job, design, sayLength(job.show)),
     design.woodUnderSlot <= 0 && {
       path: 'slot.depth',
       value: slot.depth,

@@ -1,4 +1,7 @@
+import { existing } from './bridge/existing.ts';
 import { load } from './bridge/load.ts';
+import { capToBrace, plateCap } from './bridge/plate-cap.ts';
+import { position } from './bridge/position.ts';
 import { advise } from './checks/advise.ts';
 import { findings } from './checks/findings.ts';
 import type { Design } from './design.ts';
@@ -62,6 +65,48 @@ const saddle = (job: Settled, design: Design) => {
     crown: { by: job.saddle.crown, radius: design.cut?.radius ?? null },
     heights: { bassEnd: bass, trebleEnd: treble, highest },
     strings: design.strings.map((s) => ({ id: s.id, fromBassEnd: half + onFace(design, s.acrossAtSaddle, 'along') })),
+  };
+};
+
+/** Where the bridge sits; null where no old scar was measured. */
+const placed = (job: Settled, design: Design) => {
+  const { bass, treble, overlap } = position(job, design);
+  return { bass, treble, overlap: overlap ?? null };
+};
+
+/** What is there already, and what becomes of it; null for register pins where there are none. */
+const there = (job: Settled, design: Design) => {
+  const { kept, plugged, meetings, registerApart, risesUnder } = existing(job, design);
+  return {
+    kept: kept.map(({ hole: { id, what, plan, diameter }, wall, isInside }) => ({
+      id,
+      what,
+      plan,
+      diameter,
+      wall,
+      isInside,
+    })),
+    plugged: plugged.map(({ id }) => id),
+    pinHoles: meetings.map(({ hole, string, miss }) => ({ id: hole.id, string: string.id, miss })),
+    registerApart: registerApart ?? null,
+    risesUnder: risesUnder.map(({ id, height }) => ({ id, height })),
+  };
+};
+
+/** The overlay on the plate; null where there is none. */
+const capOf = (job: Settled, design: Design) => {
+  const cap = plateCap(job, design);
+  if (cap === undefined) return null;
+  const { middle, thickness, apart, stagger, wall } = cap;
+  return {
+    length: job.plate.length,
+    depth: job.plate.depth,
+    thickness,
+    middle: { across: middle.x, fromNut: middle.y },
+    apartAcrossGrain: apart,
+    stagger,
+    wall,
+    braces: job.top.braces.map((brace) => ({ id: brace.id, clear: capToBrace(cap, brace) })),
   };
 };
 
@@ -165,6 +210,9 @@ export const report = (job: Settled, design: Design, asked: Job = job) => {
       cases: glue.cases,
       strings: glue.strings,
     },
+    position: placed(job, design),
+    existing: there(job, design),
+    plateCap: capOf(job, design),
     setUp: setUp(job, design),
     findings: found(job, design, asked),
   };

@@ -8,6 +8,8 @@ import { neededSetback } from './intonation.ts';
 import * as life from './life.ts';
 import * as load from './load.ts';
 import * as neck from './neck.ts';
+import * as plateCap from './plate-cap.ts';
+import * as position from './position.ts';
 import * as saddle from './saddle.ts';
 import * as saddleHeights from './saddle-heights.ts';
 import * as scale from './scale.ts';
@@ -58,8 +60,15 @@ export const figures: readonly Figure[] = [
   breakPoints.setback,
   breakPoints.breakPointFromNut,
   breakPoints.behindSlotMiddle,
+  position.nutToSaddle,
+  position.fret12ToSaddle,
   bridge.bridgeFront,
   bridge.bridgeRear,
+  position.overFront,
+  position.overRear,
+  position.overBass,
+  position.overTreble,
+  position.bareScar,
   bridge.topHeight,
   bridge.deckCentre,
   bridge.deckHeight,
@@ -101,6 +110,8 @@ export const figures: readonly Figure[] = [
   breakAngle.fanAngle,
   breakAngle.downforce,
   breakAngle.totalDownforce,
+  plateCap.capApart,
+  plateCap.capStagger,
   load.gluedArea,
   load.gluedCentre,
   load.secondMoment,

@@ -117,6 +117,7 @@ const onCrown = (v: Values, x: number) => {
   const reach = (v.n('t') / 2 - v.n('e')) * Math.hypot(1, v.n('m'));
   return Math.min(middleOf(v) + reach, Math.max(middleOf(v) - reach, x));
 };
+const tipBeyond: Formula = (v) => (v.has('r') ? v.n('r') : v.n('l') / 2) - v.n('l_s') / 2;
 const outerLine = (v: Values, u: number) =>
   v.n('d_b') + ((v.n('d_t') - v.n('d_b')) * (u - v.n('u_b'))) / (v.n('u_t') - v.n('u_b'));
 
@@ -251,6 +252,25 @@ export const formulas: Readonly<Record<string, Formula>> = {
   ),
   passBreakPoint: (v) =>
     v.has('c_1') ? v.all('c').reduce((x, cents) => onCrown(v, filed(v, x, cents)), v.n('x_s')) : v.n('x_s'),
+  nutToSaddle: (v) => v.n('x_0') + v.n('m') * v.n('y'),
+  fret12ToSaddle: (v) => v.n('x') - v.n('x_12'),
+  overFront: (v) => v.n('x_s') - (v.n('x_0') - v.n('f')),
+  overRear: (v) => v.n('x_0') - v.n('f') + v.n('d') - (v.n('x_s') + v.n('d_s')),
+  overBass: tipBeyond,
+  overTreble: tipBeyond,
+  bareScar: (v) => Math.max(0, -Math.min(...v.all('c'))),
+  capApart: (v) => {
+    const [x, y] = [v.has('x_1') ? v.all('x') : [], v.has('y_1') ? v.all('y') : []];
+    const count = Math.max(x.length, y.length);
+    // Square to the grain: of a slanted one by the rule for a point's distance from the line y = x.
+    const apart = (i: number, j: number) => {
+      const [dx, dy] = [(x[j] ?? 0) - (x[i] ?? 0), (y[j] ?? 0) - (y[i] ?? 0)];
+      return x.length > 0 && y.length > 0 ? Math.abs(dx - dy) / Math.hypot(1, 1) : Math.abs(dx + dy);
+    };
+    const pairs = Array.from({ length: count }, (_, i) => Array.from({ length: i }, (_, j) => apart(i, j))).flat();
+    return Math.min(...pairs);
+  },
+  capStagger: (v) => Math.max(0, v.n('d') + v.n('e') - v.n('a')),
   takeOff: (v) => ((v.n('a') - v.n('a_w')) * v.n('x')) / v.n('x_12'),
   takeOffBass: (v) => outerLine(v, 0),
   takeOffTreble: (v) => outerLine(v, v.n('l')),

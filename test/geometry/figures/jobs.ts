@@ -20,7 +20,7 @@ const solvedCase = (name: string, job: Job): Case => {
 };
 
 /** The worked example with values put in, all of them invented. */
-const changed = (name: string, values: Readonly<Record<string, unknown>>): Case =>
+export const changed = (name: string, values: Readonly<Record<string, unknown>>): Case =>
   solvedCase(
     name,
     Object.entries(values).reduce<Job>((job, [path, value]) => setAt(job, path, value), workedExample()),
@@ -103,6 +103,12 @@ export const cases: readonly Case[] = [
       { id: 'c', fret: 17, distance: 400.3 },
     ],
     'slot.line': 'typed',
+  }),
+  changed('a scar of another kind, a plate capped', {
+    'scar.outline': 'bellyBefore',
+    'scar.fromNut': 632.2,
+    'plate.cap': 2,
+    'plate.grain': 'slanted',
   }),
   changed('two passes of setting up', {
     'setup.log': [

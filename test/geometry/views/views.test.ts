@@ -125,8 +125,8 @@ describe('what is new in a job', () => {
     expect(turned.find((m) => m.id === 'scar.name')).toMatchObject({ anchor: 'end', label: ['old scar'] });
   });
 
-  it('leaves out a scar whose numbers draw no outline', () => {
-    const odd = built(setAt(fullJob(), 'scar.wingDepth', 60));
-    expect(views.above(odd.job, odd.design).marks.some(({ id }) => id.startsWith('scar'))).toBe(false);
+  it('leaves out a scar that was not measured', () => {
+    const bare = built(setAt(fullJob(), 'scar.outline', 'none'));
+    expect(views.above(bare.job, bare.design).marks.some(({ id }) => id.startsWith('scar'))).toBe(false);
   });
 });
