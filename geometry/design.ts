@@ -1,3 +1,5 @@
+import type { Held } from './bridge/load.ts';
+import type { Leaves } from './bridge/pins.ts';
 import type { ProfileHeights } from './bridge/profile.ts';
 import type { SaddleLine } from './bridge/slot.ts';
 import type { StringLine } from './saddle/heights.ts';
@@ -18,7 +20,7 @@ export interface SolvedString extends StringLine {
   /** From the saddle's front face back to its break point, square to the face. */
   readonly fromFront: number;
   readonly gauge: number;
-  /** Where it meets its pin hole's middle, from above. */
+  /** Where it meets its pin hole's middle, from above; without pins, where it goes into the bridge. */
   readonly pin: Point;
   /** Height of the deck under its break point. */
   readonly deck: number;
@@ -28,8 +30,8 @@ export interface SolvedString extends StringLine {
   readonly saddleHeight: number;
   /** How far its break point lies behind the middle of the slot; before it if negative. */
   readonly behindMiddle: number;
-  /** Where it next touches the bridge: distance from the nut, and height above the fret plane. */
-  readonly leaves: { readonly x: number; readonly z: number };
+  /** Where it next touches the bridge: distance from the nut, height above the fret plane, and what it touches. */
+  readonly leaves: Leaves;
   /** Its slope before and behind the crown. */
   readonly angleIn: number;
   readonly angleOut: number;
@@ -50,6 +52,8 @@ export interface Design {
   readonly saddleLine: SaddleLine;
   /** The line from which the bridge's front edge and its pins are measured: the slot's, or the old slot's where the bridge stays. */
   readonly datum: SaddleLine;
+  /** How the strings' ends are held in this job: which case of the load is its own. */
+  readonly held: Held;
   /** Distances from the nut on the centre line. */
   readonly fret12: number;
   readonly bridgeFront: number;

@@ -1,5 +1,6 @@
 import { footprints } from './bridge/footprints/index.ts';
-import { pinCentres } from './bridge/pins.ts';
+import { heldIn } from './bridge/load.ts';
+import { leavesAt, pinCentres } from './bridge/pins.ts';
 import { profileHeights } from './bridge/profile.ts';
 import { type SaddleLine, saddleLineAt, slotLine } from './bridge/slot.ts';
 import { deckHeight, topHeight, undersideHeight } from './bridge/surface.ts';
@@ -7,7 +8,7 @@ import { unbuildable, unsolvable } from './constructible.ts';
 import type { Design, SolvedString } from './design.ts';
 import { fretAt } from './instrument/frets.ts';
 import { neededSetback } from './instrument/setbacks.ts';
-import { placesAcross } from './instrument/spacing.ts';
+import { spreadOf, stringPlaces } from './instrument/spacing.ts';
 import { tension } from './instrument/tension.ts';
 import type { Job } from './job.ts';
 import type { Problem } from './problem.ts';
@@ -51,10 +52,7 @@ const solveString = (job: Settled, k: number, shared: Shared): SolvedString => {
   const { breakX, slope, heightAboveFretPlane } = line;
   const pin = shared.pins[k] as Point;
   const deck = deckHeight(job, y);
-  const leaves =
-    job.pins.leaves === 'pins'
-      ? { x: pin.y - job.pins.hole / 2, z: deckHeight(job, pin.x) }
-      : { x: breakX + job.pins.leaves, z: deck };
+  const leaves = leavesAt(job, pin, y, breakX, heightAboveFretPlane);
   const angleIn = Math.atan(slope);
   const angleOut = Math.atan((heightAboveFretPlane - leaves.z) / (leaves.x - breakX));
   const pull = tension(string, scale);
@@ -83,6 +81,17 @@ const solveString = (job: Settled, k: number, shared: Shared): SolvedString => {
   };
 };
 
+/** A job whose strings' places are typed has the spreads that these give it: from outer string to outer string. */
+const withSpreads = (job: Settled): Settled => {
+  if (job.strings.spacing !== 'typed') return job;
+  const { nut, saddle } = stringPlaces(job);
+  return {
+    ...job,
+    guitar: { ...job.guitar, nutSpread: spreadOf(nut) },
+    strings: { ...job.strings, spread: spreadOf(saddle) },
+  };
+};
+
 /** The crown that is cut: undefined where it follows each string's own height. */
 const crownToCut = (job: Job, best: CrownFit, fits: readonly CrownFit[]): CrownFit | undefined => {
   switch (job.saddle.crown) {
@@ -102,17 +111,14 @@ const crownToCut = (job: Job, best: CrownFit, fits: readonly CrownFit[]): CrownF
 export const solve = (asked: Job): Solved => {
   const settled = settle(asked);
   if (!settled.ok) return settled;
-  const { job, readings } = settled;
+  const { readings } = settled;
+  const job = withSpreads(settled.job);
   const early = unsolvable(job);
   if (early.length > 0) return { ok: false, problems: early };
 
   const { guitar, bridge, slot, strings } = job;
-  const gauges = strings.list.map((string) => string.gauge);
-  const nut = placesAcross(guitar.nutSpread, gauges, strings.spacing);
-  const saddle = placesAcross(strings.spread, gauges, strings.spacing);
-  const needed = strings.list.map((string, k) =>
-    neededSetback(strings, string, guitar.scale, wantedAt(job, k, strings.list.length).action),
-  );
+  const { nut, saddle } = stringPlaces(job);
+  const needed = strings.list.map((string, k) => neededSetback(strings, string, guitar.scale, wantedAt(job, k).action));
   const asks = needed.map((setback, k) => ({ x: saddle[k] ?? 0, y: guitar.scale + setback }));
   const saddleLine = slotLine(slot, asks);
   const datum = job.work === 'saddle' ? { x: slot.fromNut, slant: slot.slant } : saddleLine;
@@ -134,6 +140,7 @@ export const solve = (asked: Job): Solved => {
     fret12: fretAt(guitar.scale, 12),
     bridgeFront,
     bridgeRear: bridgeFront + bridge.depth,
+    held: heldIn(job),
     topHeight: topHeight(job),
     deckCentre,
     slotFloor,

@@ -1,11 +1,18 @@
 import type { Design } from '../design.ts';
+import type { Job } from '../job.ts';
 import type { Settled } from '../settle.ts';
 import { bounds } from '../shape/measure.ts';
 import { moments } from '../shape/moments.ts';
 import { footprintOutline } from './outline.ts';
 
-/** How the strings' ends are held: by ball ends under pins in a sound plate; by ball ends that pull into a worn one; tied, or held at the bridge itself. */
+/** How the strings' ends are held: by ball ends under pins in a sound plate; by ball ends that pull into a worn one; or by the bridge itself, tied at a block or at its back edge. */
 export type Held = 'pins' | 'wornPlate' | 'tied';
+
+/** How the strings' ends are held in this job: a worn plate with a cap on it is as good as a sound one. */
+export const heldIn = ({ pins, plate }: Pick<Job, 'pins' | 'plate'>): Held => {
+  if (pins.hold !== 'pins') return 'tied';
+  return plate.state === 'worn' && plate.cap === 'none' ? 'wornPlate' : 'pins';
+};
 
 /** What the strings do to the glue line; N, N·mm, MPa. An estimate, to compare alternatives by: peel concentrates at the edge. */
 export interface GlueLoad {
@@ -44,7 +51,8 @@ const sum = (values: readonly number[]) => values.reduce((total, value) => total
 /**
  * The load on the glue line. Of each string two forces act from outside: T along it at the crown, towards the nut and slightly down; and T straight down at the front wall of its pin hole, where the
  * ball end bears on the plate. So `N = ΣT(sin θ_in + 1)`, M their moment about the centroid of the glued area at the bare top, and the rear edge bears `−N/A + M·c/I`; mean shear `ΣT·cos θ_in/A`. Ball ends
- * that pull into a worn plate, and strings that are tied, have no second force. The whole footprint is taken as glued. Source: statics; beam formula σ = N/A + M·c/I.
+ * that pull into a worn plate have no second force. Nor have strings that the bridge itself holds, tied at a block or at its back edge: there the string's pull back on the block and its push on the crown's rear side are between parts of one bridge, and what
+ * acts from outside is T at the crown alone. The whole footprint is taken as glued. Source: statics; beam formula σ = N/A + M·c/I.
  */
 export const load = (job: Settled, design: Design): Load => {
   const outline = footprintOutline(job, design);

@@ -57,26 +57,40 @@ export const slotLine = (slot: Job['slot'], needed: readonly Point[]): SaddleLin
   return saddleLineThrough({ acrossAtSaddle: bass.x, breakX: bass.y }, { acrossAtSaddle: treble.x, breakX: treble.y });
 };
 
+/** What a slot's outline is drawn from; one that says nothing of its ends has round ones. */
+export type SlotSize = Pick<Job['slot'], 'length' | 'width'> & Partial<Pick<Job['slot'], 'ends'>>;
+
+/** Whether the slot's length lies wholly between its walls, or its round ends take half its width off each: how long the walls run, mm. */
+export const wallLength = ({ length, width, ends }: SlotSize): number =>
+  ends === undefined || ends === 'round' ? length - width : length;
+
 /**
- * The slot's outline from above (x across, y the distance from the nut): closed, with ends as round as the cutter that makes it, so a
- * half circle of its own width. Throws a RangeError when it is no longer than wide; `solve` refuses that first.
+ * The slot's outline from above (x across, y the distance from the nut), closed, mm. Round ends are as round as the cutter that makes them, so half circles of the slot's own width; square ones stand square to its walls. A slot that
+ * is open at both ends runs on over the deck, `deckWidth` wide, and stops at its shoulders, where the wings fall away; without a deck it stops at the saddle's ends. Throws a RangeError when round ends do not fit into its length; `solve` refuses that first.
  */
-export const slotOutline = (slot: Pick<Job['slot'], 'length' | 'width'>, line: SaddleLine): Path => {
-  const half = (slot.length - slot.width) / 2;
+export const slotOutline = (slot: SlotSize, line: SaddleLine, deckWidth?: number): Path => {
+  const { width, ends } = slot;
+  const half = wallLength(slot) / 2;
   if (half <= 0) throw new RangeError(`A slot ${slot.length} mm long cannot be ${slot.width} mm wide.`);
   const cos = 1 / Math.hypot(1, line.slant);
   const sin = line.slant * cos;
+  const r = width / 2;
+  if (ends === 'through' && deckWidth !== undefined) {
+    const wall = (x: number, side: -1 | 1) => ({ x, y: saddleLineAt(line, x) + (side * r) / cos });
+    const shoulder = deckWidth / 2;
+    return pen(wall(-shoulder, -1)).line(wall(shoulder, -1)).line(wall(shoulder, 1)).line(wall(-shoulder, 1)).close();
+  }
   const at = (along: number, across: number) => ({
     x: along * cos - across * sin,
     y: line.x + along * sin + across * cos,
   });
-  const r = slot.width / 2;
-  return pen(at(-half, -r))
-    .line(at(half, -r))
-    .arc(at(half + r, 0), r, 1)
-    .arc(at(half, r), r, 1)
-    .line(at(-half, r))
-    .arc(at(-half - r, 0), r, 1)
-    .arc(at(-half, -r), r, 1)
-    .close();
+  const isRound = ends === undefined || ends === 'round';
+  const front = pen(at(-half, -r)).line(at(half, -r));
+  const treble = isRound ? front.arc(at(half + r, 0), r, 1).arc(at(half, r), r, 1) : front.line(at(half, r));
+  const rear = treble.line(at(-half, r));
+  return (isRound ? rear.arc(at(-half - r, 0), r, 1).arc(at(-half, -r), r, 1) : rear).close();
 };
+
+/** A job's slot as it is cut, from above (x across, y the distance from the nut), closed, mm. */
+export const slotCut = ({ slot, bridge }: Pick<Job, 'slot' | 'bridge'>, line: SaddleLine): Path =>
+  slotOutline(slot, line, bridge.deckWidth);

@@ -76,9 +76,11 @@ export const fromVersion1 = (job: Bag): Bag => {
       hold: 'pins',
       arcRise: 3,
       secondRow: 10,
+      secondAside: 5,
       below: 3,
       taper: 0.05,
-      pinDiameter: 5.3,
+      // A pin that seats in the hole as it was drilled, reamed to a depth of 6 mm.
+      pinDiameter: inRange((numberIn(job.pins, 'hole') ?? 5) + 0.3, 2, 12),
       ramp: 'none',
       rampDepth: 1.5,
     }),

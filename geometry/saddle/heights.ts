@@ -1,4 +1,5 @@
 import { crownAt } from '../instrument/board.ts';
+import { courseCount, courseOf } from '../instrument/courses.ts';
 import { fretAt } from '../instrument/frets.ts';
 import type { Job } from '../job.ts';
 import type { Settled } from '../settle.ts';
@@ -19,10 +20,10 @@ export interface StringLine {
 export const acrossAt = (line: Pick<StringLine, 'acrossAtNut' | 'acrossAtSaddle' | 'breakX'>, x: number): number =>
   line.acrossAtNut + ((line.acrossAtSaddle - line.acrossAtNut) * x) / line.breakX;
 
-/** Action at fret 12 and clearance at fret 1 of string k of n, mm: they run linearly from bass to treble in string number. */
-export const wantedAt = (job: Job, k: number, n: number): { action: number; firstFret: number } => {
-  const { bass, treble, firstFretBass, firstFretTreble } = job.action;
-  const part = k / (n - 1);
+/** Action at fret 12 and clearance at fret 1 of string k, mm: they run linearly from bass to treble by the courses' numbers, which single strings each are; both strings of a pair take their course's. */
+export const wantedAt = ({ action, strings }: Job, k: number): { action: number; firstFret: number } => {
+  const { bass, treble, firstFretBass, firstFretTreble } = action;
+  const part = courseOf(strings, k) / (courseCount(strings) - 1);
   return { action: bass + (treble - bass) * part, firstFret: firstFretBass + (firstFretTreble - firstFretBass) * part };
 };
 
@@ -37,9 +38,9 @@ export const stringLine = (
   acrossAtSaddle: number,
   breakX: number,
 ): StringLine => {
-  const { guitar, strings } = job;
+  const { guitar } = job;
   const across = (x: number) => acrossAt({ acrossAtNut, acrossAtSaddle, breakX }, x);
-  const wanted = wantedAt(job, k, strings.list.length);
+  const wanted = wantedAt(job, k);
   const x1 = fretAt(guitar.scale, 1);
   const x12 = fretAt(guitar.scale, 12);
   const z1 = crownAt(guitar, x1, across(x1)) + wanted.firstFret;

@@ -1,4 +1,5 @@
 import type { Design } from '../design.ts';
+import { courseOf } from '../instrument/courses.ts';
 import { heardShift } from '../instrument/intonation.ts';
 import type { Job } from '../job.ts';
 import type { Settled } from '../settle.ts';
@@ -50,15 +51,26 @@ export type PassOutcome =
 /** Within this of the wanted action at fret 12 nothing more is taken off, mm [practice]: what a gauge at the bench tells apart. */
 export const closeEnough = 0.05;
 
-/** The actions of all strings: as measured, else straight between the nearest measured neighbours by string number. Undefined while an outer one is missing. */
-const allActions = (measured: readonly (number | undefined)[]): readonly number[] | undefined => {
-  if (measured[0] === undefined || measured.at(-1) === undefined) return undefined;
-  return measured.map((value, k) => {
+/**
+ * The actions of all strings: as measured; in a pair, of one that was not, as its neighbour's in the course; else straight between the nearest measured courses by their numbers, taking of a pair the string on the far side where both were
+ * measured. Undefined while an outer course is missing.
+ */
+const allActions = (
+  strings: Job['strings'],
+  measured: readonly (number | undefined)[],
+): readonly number[] | undefined => {
+  const course = measured.map((_, k) => courseOf(strings, k));
+  const own = measured.map(
+    (value, k) => value ?? measured.find((other, i) => other !== undefined && course[i] === course[k]),
+  );
+  if (own[0] === undefined || own.at(-1) === undefined) return undefined;
+  return own.map((value, k) => {
     if (value !== undefined) return value;
-    const before = measured.findLastIndex((one, i) => i < k && one !== undefined);
-    const after = measured.findIndex((one, i) => i > k && one !== undefined);
-    const [low, high] = [measured[before] ?? 0, measured[after] ?? 0];
-    return low + ((high - low) * (k - before)) / (after - before);
+    const before = own.findLastIndex((one, i) => i < k && one !== undefined);
+    const after = own.findIndex((one, i) => i > k && one !== undefined);
+    const [low, high] = [own[before] ?? 0, own[after] ?? 0];
+    const [from, to] = [course[before] ?? 0, course[after] ?? 0];
+    return low + ((high - low) * ((course[k] ?? 0) - from)) / (to - from);
   });
 };
 
@@ -87,14 +99,14 @@ export const setUp = (job: Settled, design: Design): readonly PassOutcome[] => {
       return { shift, ...breakPoint(saddleLine, s.acrossAtSaddle, x + shift, saddle.thickness) };
     });
     breaks = points.map(({ breakX }) => breakX);
-    const actions = allActions(measured);
+    const actions = allActions(job.strings, measured);
     if (actions === undefined) {
       const missing = [strings[0], strings.at(-1)].flatMap((s) =>
         s !== undefined && typeof of(s.id)?.action !== 'number' ? [s.name] : [],
       );
       return { ok: false, id: pass.id, missing };
     }
-    const wanted = strings.map((_, k) => wantedAt(job, k, strings.length).action);
+    const wanted = strings.map((_, k) => wantedAt(job, k).action);
     const lever = strings.map((_, k) => (before[k] ?? 0) / fret12);
     const takes = strings.map((_, k) => ((actions[k] ?? 0) - (wanted[k] ?? 0)) * (lever[k] ?? 0));
     const [first = 0, last = 0] = [takes[0], takes.at(-1)];

@@ -36,7 +36,7 @@ export const pins = z.looseObject({
   ),
   arcRise: number({
     label: 'Row’s sagitta',
-    help: 'How far the middle of the pin row’s arc stands behind its outer pins; negative if it stands before them.',
+    help: 'How far the middle of the pin row’s arc, a circle through its outer pins, stands behind them; negative if it stands before them.',
     kind: 'length',
     min: -15,
     max: 15,
@@ -51,6 +51,16 @@ export const pins = z.looseObject({
     max: 40,
     usual: [8, 14],
     preset: 10,
+    only: { path: 'strings.courses', is: 'pairs' },
+  }),
+  secondAside: number({
+    label: 'Second row aside',
+    help: 'How far the second row of pins stands towards the treble of the first, so that its strings pass beside the first row’s pins. The pin spread is from the first row’s bass pin to the second row’s treble pin.',
+    kind: 'length',
+    min: 0,
+    max: 12,
+    usual: [4, 6],
+    preset: 5,
     only: { path: 'strings.courses', is: 'pairs' },
   }),
   below: number({
@@ -104,7 +114,7 @@ export const pins = z.looseObject({
   }),
   hole: number({
     label: 'Pin hole',
-    help: 'Diameter of the pin holes at the bridge’s top.',
+    help: 'Diameter of the holes as they are drilled: the pins’, before they are reamed; without pins, those that take the strings’ ends.',
     kind: 'length',
     min: 1,
     max: 12,
@@ -118,5 +128,6 @@ export const pins = z.looseObject({
     min: 1,
     max: 80,
     preset: 'pins',
+    only: byPins,
   }),
 });

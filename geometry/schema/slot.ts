@@ -18,7 +18,7 @@ export const slot = z.looseObject({
   }),
   length: number({
     label: 'Slot length',
-    help: 'From end to end along the slot, its round ends included.',
+    help: 'From end to end along the slot, its round ends included; of a slot that is open at the deck’s ends, along the saddle in it.',
     kind: 'length',
     min: 20,
     max: 200,
@@ -36,8 +36,8 @@ export const slot = z.looseObject({
   }),
   ends: choice(
     'Slot ends',
-    'Round as the cutter leaves them, squared with a chisel, or open through the ends of the deck.',
-    { round: 'round', square: 'square', through: 'through' },
+    'Round as the cutter leaves them, or squared with a chisel, the saddle’s ends with them; or open: the slot runs out where the deck falls away into the wings, from shoulder to shoulder, and the saddle is as long as the slot’s length says.',
+    { round: 'round', square: 'square', through: 'open at both ends' },
     'round',
   ),
   floor: choice(

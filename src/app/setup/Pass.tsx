@@ -54,7 +54,7 @@ const Row = ({ pass, k, of, isCut }: RowProps) => {
     <>
       <tr data-reckoned={of !== undefined && !of.isMeasured}>
         <th scope="row">{shortName(string.name)}</th>
-        <td>{length(wantedAt(job, k, job.strings.list.length).action)}</td>
+        <td>{length(wantedAt(job, k).action)}</td>
         {fields.map((field) => (
           <td key={field.path}>
             <Cell field={field} />

@@ -1,0 +1,208 @@
+import type { Design, SolvedString } from '../design.ts';
+import { isSecond } from '../instrument/courses.ts';
+import type { Job } from '../job.ts';
+import type { Problem } from '../problem.ts';
+import type { Settled } from '../settle.ts';
+import { circle } from '../shape/arc.ts';
+import { pathIntersections } from '../shape/intersect.ts';
+import { contains } from '../shape/measure.ts';
+import { start } from '../shape/path.ts';
+import { distance, dot, subtract } from '../shape/point.ts';
+import type { Path, Point } from '../shape/types.ts';
+import type { SayLength } from './footprints/say-length.ts';
+import { footprintOutline } from './outline.ts';
+import { saddleLineAt } from './slot.ts';
+import { deckHeight, undersideHeight } from './surface.ts';
+
+type Found = Problem | undefined | false;
+const found = (...candidates: readonly Found[]): readonly Problem[] => candidates.filter((c): c is Problem => !!c);
+
+/** What keeps the pin row's numbers from making a row; empty where they make one. */
+export const rowProblems = ({ pins, strings }: Job, mm: SayLength): readonly Problem[] =>
+  found(
+    pins.row === 'arc' &&
+      2 * Math.abs(pins.arcRise) >= pins.spread && {
+        path: 'pins.arcRise',
+        value: pins.arcRise,
+        says: `A row ${mm(pins.spread)} wide on an arc of ${mm(Math.abs(pins.arcRise))} would be more than half a circle. Make its sagitta less than ${mm(pins.spread / 2, 'down')}.`,
+      },
+    strings.courses === 'pairs' &&
+      pins.hold === 'pins' &&
+      pins.secondAside >= pins.spread && {
+        path: 'pins.secondAside',
+        value: pins.secondAside,
+        says: `A second row ${mm(pins.secondAside)} aside leaves nothing of a pin spread of ${mm(pins.spread)}. Make it less than ${mm(pins.spread, 'down')}.`,
+      },
+  );
+
+const insideOf = (inner: Path, outer: Path): boolean =>
+  contains(outer, start(inner)) && pathIntersections(inner, outer).length === 0;
+
+/** Whether a string's hole lies inside the outline, moved along the guitar; without pins, the place where the string goes in. */
+const isInside = (job: Job, outline: Path, { pin }: SolvedString, moved: number): boolean => {
+  const at: Point = { x: pin.x, y: pin.y + moved };
+  return job.pins.hold === 'pins' ? insideOf(circle(at, job.pins.hole / 2), outline) : contains(outline, at);
+};
+
+/** The distance from the saddle line nearest to the present one at which all holes lie inside the footprint, mm; undefined if there is none that is less. */
+const fitting = (job: Job, design: Design, outline: Path): number | undefined => {
+  const fits = (moved: number) => design.strings.every((string) => isInside(job, outline, string, moved));
+  const least = 3 - job.pins.fromSaddle;
+  const steps = 40;
+  const coarse = Array.from({ length: steps }, (_, k) => (least * (k + 1)) / steps).find(fits);
+  if (coarse === undefined) return undefined;
+  let [inside, outside] = [coarse, coarse - least / steps];
+  for (let step = 0; step < 20; step += 1) {
+    const middle = (inside + outside) / 2;
+    if (fits(middle)) inside = middle;
+    else outside = middle;
+  }
+  return job.pins.fromSaddle + inside;
+};
+
+const outsideProblem = (job: Job, design: Design, mm: SayLength): Found => {
+  const { pins, bridge } = job;
+  const outline = footprintOutline(job, design);
+  const lost = design.strings.find((string) => !isInside(job, outline, string, 0));
+  if (lost === undefined) return undefined;
+  const hasPins = pins.hold === 'pins';
+  const width = hasPins ? pins.hole : 0;
+  if (pins.spread + width >= bridge.length)
+    return {
+      path: 'pins.spread',
+      value: pins.spread,
+      says: `${hasPins ? 'Pins' : 'Strings'} spread over ${mm(pins.spread)} do not fit on a bridge ${mm(bridge.length)} across. Make the spread less than ${mm(bridge.length - width, 'down')}.`,
+    };
+  const at = fitting(job, design, outline);
+  const out =
+    at === undefined
+      ? `Move ${hasPins ? 'the pins' : 'it'}, or make the bridge deeper there.`
+      : `${hasPins ? 'Move the pins' : 'Move it'} to ${mm(at, 'down')} or nearer, or make the bridge deeper there.`;
+  const what = {
+    pins: `The pin hole of ${lost.name} (${mm(pins.hole)} wide, ${mm(pins.fromSaddle)} behind the saddle line) does not lie inside the footprint.`,
+    tied: `The tie block would begin ${mm(pins.fromSaddle)} behind the saddle line: at ${lost.name} the footprint does not reach so far.`,
+    behind: `The hole of ${lost.name}, ${mm(pins.fromSaddle)} behind the saddle line, does not come out of the bridge: the footprint does not reach so far.`,
+  }[pins.hold];
+  return { path: 'pins.fromSaddle', value: pins.fromSaddle, says: `${what} ${out}` };
+};
+
+const earlyProblem = ({ pins }: Job, { strings }: Design, mm: SayLength): Found => {
+  const early = strings.find(({ leaves, breakX }) => leaves.x <= breakX);
+  if (early === undefined) return undefined;
+  const hole = { pins: 'its pin hole', tied: 'the tie block', behind: 'its hole' }[pins.hold];
+  return {
+    path: 'pins.fromSaddle',
+    value: pins.fromSaddle,
+    says: `The string ${early.name} would reach ${hole} before its break point on the saddle. Make this more than ${mm(pins.fromSaddle + early.breakX - early.leaves.x, 'up')}.`,
+  };
+};
+
+/** Pin holes that run into each other leave no wood between them. */
+const crowded = ({ pins, strings: { list } }: Job, { strings }: Design, mm: SayLength): Found => {
+  if (pins.hold !== 'pins') return undefined;
+  const pairs = strings.flatMap((a, k) => strings.slice(k + 1).map((b) => ({ a, b, apart: distance(a.pin, b.pin) })));
+  const worst = pairs.reduce((least, pair) => (pair.apart < least.apart ? pair : least));
+  if (worst.apart > pins.hole) return undefined;
+  const { a, b } = worst;
+  const into = `The pin holes of ${a.name} and ${b.name}, ${mm(pins.hole)} wide and ${mm(worst.apart)} from middle to middle, run into each other.`;
+  const k = list.findIndex(({ id }) => id === b.id);
+  const isAcrossRows = Math.abs(b.pin.y - a.pin.y) > pins.secondRow / 2 && b.pin.y > a.pin.y;
+  return isAcrossRows && isSecond({ courses: 'pairs' }, k)
+    ? {
+        path: 'pins.secondRow',
+        value: pins.secondRow,
+        says: `${into} Put the second row more than ${mm(pins.secondRow + pins.hole - (b.pin.y - a.pin.y), 'up')} behind, or make the holes less than ${mm(worst.apart, 'down')} wide.`,
+      }
+    : {
+        path: 'pins.hole',
+        value: pins.hole,
+        says: `${into} Make the holes less than ${mm(worst.apart, 'down')} wide, or the pin spread larger.`,
+      };
+};
+
+/** How far a string's way from its break point to its pin passes from another string's pin, mm, from above. */
+const passes = ({ acrossAtSaddle, breakX, pin }: SolvedString, other: Point): number => {
+  const from = { x: acrossAtSaddle, y: breakX };
+  const along = subtract(pin, from);
+  const t = Math.min(1, Math.max(0, dot(subtract(other, from), along) / dot(along, along)));
+  return distance(other, { x: from.x + t * along.x, y: from.y + t * along.y });
+};
+
+/** The strings of the second row pass beside the pins of the first. */
+const overFirstRow = ({ pins, strings: { courses, list } }: Job, { strings }: Design, mm: SayLength): Found => {
+  if (courses !== 'pairs' || pins.hold !== 'pins') return undefined;
+  const second = strings.filter((_, k) => isSecond({ courses }, k));
+  const first = strings.filter((_, k) => !isSecond({ courses }, k));
+  const over = second.flatMap((s) =>
+    first.flatMap((one) => {
+      const room = passes(s, one.pin) - pins.hole / 2 - s.gauge / 2;
+      return room <= 0 ? [{ s, one, room }] : [];
+    }),
+  );
+  const worst = over.reduce<(typeof over)[number] | undefined>(
+    (least, one) => (least === undefined || one.room < least.room ? one : least),
+    undefined,
+  );
+  if (worst === undefined) return undefined;
+  const { s, one, room } = worst;
+  const isOwn =
+    Math.floor(list.findIndex(({ id }) => id === s.id) / 2) ===
+    Math.floor(list.findIndex(({ id }) => id === one.id) / 2);
+  // What the second row is moved aside is won at the first row only in the share of the way that its strings have gone there.
+  const share = (one.pin.y - s.breakX) / (s.pin.y - s.breakX);
+  const says = `The string ${s.name} would run over the pin of ${one.name} on its way to the second row, by ${mm(-room)}.`;
+  return {
+    path: 'pins.secondAside',
+    value: pins.secondAside,
+    says: `${says} Put the second row ${isOwn ? `more than ${mm(pins.secondAside - (2 * room) / share, 'up')}` : `less than ${mm(Math.max(0, pins.secondAside + room / share), 'down')}`} aside, or make the holes smaller.`,
+  };
+};
+
+const rampProblem = (job: Settled, { strings, saddleLine }: Design, mm: SayLength): Found => {
+  const { pins, slot } = job;
+  if (pins.hold !== 'pins' || pins.ramp === 'none') return undefined;
+  const rear = (slot.width / 2) * Math.hypot(1, saddleLine.slant);
+  const room = Math.min(
+    ...strings.map(
+      ({ pin, breakX }) => pin.y - pins.hole / 2 - Math.max(saddleLineAt(saddleLine, pin.x) + rear, breakX),
+    ),
+  );
+  if (pins.ramp >= room)
+    return {
+      path: 'pins.ramp',
+      value: pins.ramp,
+      says: `A ramp ${mm(pins.ramp)} long would run into the slot: only ${mm(room)} lie between it and the pin holes. Make it shorter than ${mm(room, 'down')}${room > 0.5 ? '' : ', or move the pins back'}.`,
+    };
+  const thickness = Math.min(...strings.map(({ pin }) => deckHeight(job, pin.x) - undersideHeight(job, pin.x)));
+  return (
+    pins.rampDepth >= thickness && {
+      path: 'pins.rampDepth',
+      value: pins.rampDepth,
+      says: `A ramp ${mm(pins.rampDepth)} deep would cut through the bridge, ${mm(thickness)} thick there. Make it shallower than ${mm(thickness, 'down')}.`,
+    }
+  );
+};
+
+const tieProblem = (job: Settled, { strings }: Design, mm: SayLength): Found => {
+  const { hold, below } = job.pins;
+  if (hold !== 'tied') return undefined;
+  const thickness = Math.min(...strings.map(({ pin }) => deckHeight(job, pin.x) - undersideHeight(job, pin.x)));
+  return (
+    below >= thickness && {
+      path: 'pins.below',
+      value: below,
+      says: `Tie holes ${mm(below)} below the deck would lie under the bridge, ${mm(thickness)} thick there. Make this less than ${mm(thickness, 'down')}.`,
+    }
+  );
+};
+
+/** What keeps the strings from being held as the job asks: holes outside the footprint, in each other or before the break points, ramps in the slot, and strings over other strings' pins. */
+export const pinProblems = (job: Settled, design: Design, mm: SayLength): readonly Problem[] =>
+  found(
+    outsideProblem(job, design, mm),
+    earlyProblem(job, design, mm),
+    crowded(job, design, mm),
+    overFirstRow(job, design, mm),
+    rampProblem(job, design, mm),
+    tieProblem(job, design, mm),
+  );
