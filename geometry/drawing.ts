@@ -54,6 +54,8 @@ export interface NoteMark extends MarkBase {
   readonly shift?: { readonly dx: number; readonly dy: number };
   /** Notes with the same group are spread over rows upwards until none overlaps. */
   readonly stagger?: string;
+  /** Stands beside, over or under its point wherever it clears all other words and small shapes; its anchor and shift count for nothing. */
+  readonly roams?: boolean;
   readonly bold?: boolean;
   /** Text height in ems; 1 if not given. */
   readonly scale?: number;

@@ -85,14 +85,67 @@ const raise = (text: Text, placed: readonly Text[], em: number): Text => {
   return raised;
 };
 
+/** Roaming notes keep off shapes up to this size, in ems, and stand this far beside their point; they look for a place over so many rows up and down. */
+const smallShape = 4;
+const beside = 0.7;
+const mostRows = 9;
+
+/** Where a roaming note may stand, nearest first: beside its point, then over and under it, row by row. */
+const berths: readonly { readonly anchor: Text['anchor']; readonly dx: number; readonly row: number }[] = Array.from(
+  { length: 2 * mostRows + 1 },
+  (_, k) => (k % 2 === 1 ? -(k + 1) / 2 : k / 2),
+).flatMap((row) => [
+  ...(row === 0 ? [] : [{ anchor: 'middle' as const, dx: 0, row }]),
+  { anchor: 'start' as const, dx: beside, row },
+  { anchor: 'end' as const, dx: -beside, row },
+]);
+
+/** What a roaming note keeps off: words, and shapes that are small against them. */
+const inTheWay = (primitives: readonly Primitive[], em: number): readonly Bounds[] =>
+  primitives.flatMap((primitive) => {
+    if (primitive.kind === 'text') return [textBox(primitive)];
+    const box = bounds(primitive.path);
+    return Math.max(box.maxX - box.minX, box.maxY - box.minY) <= smallShape * em ? [box] : [];
+  });
+
+/** A roaming note in the nearest free place; where none is free, beside its point. */
+const berthed = (mark: NoteMark, options: LayOut, taken: readonly Bounds[]): Text => {
+  const { em } = options;
+  const { shift: _, ...bare } = mark;
+  const text = noteText(bare, options);
+  // A line of text stands with the middle of its small letters on the point's level.
+  const level = 0.35 * text.size;
+  const tries = berths.map(({ anchor, dx, row }) => ({
+    ...text,
+    anchor,
+    at: { x: mark.at.x + dx * em, y: mark.at.y + level + row * rowPitch * em },
+  }));
+  const isFree = (one: Text) => !taken.some((box) => overlap(textBox(one), box, 0.2 * em));
+  return tries.find(isFree) ?? (tries[0] as Text);
+};
+
+/** The roaming notes put down one by one, each clear of all that is laid already. */
+const berth = (laid: readonly (readonly Primitive[] | NoteMark)[], options: LayOut): Primitive[] => {
+  const fixed = laid.flatMap((part) => ('kind' in part ? [] : part));
+  if (fixed.length === 0 || !laid.some((part) => 'kind' in part)) return [...fixed];
+  const taken = [...inTheWay(fixed, options.em)];
+  return laid.flatMap((part) => {
+    if (!('kind' in part)) return part;
+    const text = berthed(part, options, taken);
+    taken.push(textBox(text));
+    return [text];
+  });
+};
+
 /**
  * Marks lowered to what a writer draws: strokes and texts at true mm, in the marks' order. A path gives its stroke and, if hatched, one
- * thin stroke a hatching line; a note a text, spread upwards within its stagger group in the order given; a dimension its
+ * thin stroke a hatching line; a note a text, spread upwards within its stagger group in the order given, or put where there is room if it roams; a dimension its
  * lines, arrowheads and value. Every part's id begins with its mark's, and carries its job path.
  */
 export const layOut = (marks: readonly Mark[], options: LayOut): Primitive[] => {
   const groups = new Map<string, Text[]>();
-  return marks.flatMap((mark): Primitive[] => {
+  const laid = marks.map((mark): readonly Primitive[] | NoteMark => {
+    if (mark.kind === 'note' && mark.roams) return mark;
     if (mark.kind === 'path') return pathParts(mark, options.em);
     if (mark.kind === 'dimension') return dimensionParts(mark, options.say(mark.label), options.em);
     const text = noteText(mark, options);
@@ -102,6 +155,7 @@ export const layOut = (marks: readonly Mark[], options: LayOut): Primitive[] => 
     groups.set(mark.stagger, [...group, raised]);
     return [raised];
   });
+  return berth(laid, options);
 };
 
 /** The upright box (mm) around all that is drawn, texts included, line widths left out. Throws RangeError when nothing is drawn. */

@@ -7,7 +7,7 @@ import type { Point } from '../shape/types.ts';
 import { insideBy } from './cover.ts';
 import { footprintOutline } from './outline.ts';
 import { pinHoles } from './pins.ts';
-import { slotOutline } from './slot.ts';
+import { slotCut } from './slot.ts';
 
 export type Hole = Job['top']['holes'][number];
 export type Brace = Job['top']['braces'][number];
@@ -61,7 +61,7 @@ export const keptHoles = (job: Settled, design: Design): readonly Kept[] => {
   const holes = job.top.holes.filter(isKept);
   if (holes.length === 0) return [];
   const outline = footprintOutline(job, design);
-  const slot = slotOutline(job.slot, design.saddleLine);
+  const slot = slotCut(job, design.saddleLine);
   const drilled = pinHoles(job, design);
   return holes.map((hole) => {
     const at = placeOf(hole);

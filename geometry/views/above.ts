@@ -1,18 +1,18 @@
 import { footprintOutline } from '../bridge/outline.ts';
-import { slotOutline } from '../bridge/slot.ts';
+import { slotCut } from '../bridge/slot.ts';
 import type { Design } from '../design.ts';
 import type { Drawing, Mark } from '../drawing.ts';
 import { across, forHand, length, note, showLine, stroke, upright } from '../marks.ts';
 import { shortName } from '../names.ts';
 import { acrossAt } from '../saddle/heights.ts';
 import type { Settled } from '../settle.ts';
-import { circle } from '../shape/arc.ts';
-import { pathIntersections } from '../shape/intersect.ts';
 import { bounds } from '../shape/measure.ts';
 import { polyline } from '../shape/path.ts';
-import type { Path, Point } from '../shape/types.ts';
+import { deckLines } from './deck-lines.ts';
+import { drilled } from './drilled.ts';
 import { oldScar } from './old-scar.ts';
 import { oldSlot } from './old-slot.ts';
+import { roundAbout, whatIsThere, whatIsThereSays } from './what-is-there.ts';
 import { wireHole } from './wire-hole.ts';
 
 /** How far the strings are drawn in front of the bridge, mm. */
@@ -24,29 +24,9 @@ const BREAK = 1;
 /** Half the length of the ticks that mark the saddle line and the pin row on the centre line, mm. */
 export const TICK = 2;
 
-/** The deck's two shoulders, where they run between the front and the rear edge, mm. */
-export const shoulderEdges = (job: Settled, outline: Path): readonly (readonly [Point, Point])[] => {
-  const { deckWidth, length: whole } = job.bridge;
-  if (deckWidth >= whole) return [];
-  const { minY, maxY } = bounds(outline);
-  return [-deckWidth / 2, deckWidth / 2].flatMap((x) => {
-    const ray = polyline(
-      [
-        { x, y: minY - 1 },
-        { x, y: maxY + 1 },
-      ],
-      false,
-    );
-    const hits = [...pathIntersections(ray, outline)].sort((a, b) => a.y - b.y);
-    const [first] = hits;
-    const last = hits.at(-1);
-    return first && last && last !== first ? [[first, last] as const] : [];
-  });
-};
-
 /** The bridge from above: x across (+ treble, to the right; mirrored for the left hand), y the distance from the nut, mm. */
 export const above = (job: Settled, design: Design): Drawing => {
-  const { bridge, slot, pins } = job;
+  const { bridge, pins } = job;
   const { wireHole: wire } = job.saddle;
   const outline = footprintOutline(job, design);
   const filled = oldSlot(job, design);
@@ -55,16 +35,13 @@ export const above = (job: Settled, design: Design): Drawing => {
   const top = front - BEFORE;
   const bassPin = design.strings[0]?.pin ?? { x: 0, y: rear };
   const treblePin = design.strings.at(-1)?.pin ?? bassPin;
-  const pinRow = (bassPin.y + treblePin.y) / 2;
+  const pinRow = datum.x + pins.fromSaddle;
 
   const marks: Mark[] = [
     ...oldScar(job),
     stroke('bridge.outline', outline, { line: 'outline', purpose: 'cut', matter: 'wood', jobPath: 'bridge.footprint' }),
-    ...shoulderEdges(job, outline).map(([a, b], k) => ({
-      ...showLine(`bridge.shoulder.${k === 0 ? 'bass' : 'treble'}`, a, b),
-      jobPath: 'bridge.deckWidth',
-    })),
-    stroke('slot', slotOutline(slot, saddleLine), {
+    ...deckLines(job, design, outline),
+    stroke('slot', slotCut(job, saddleLine), {
       line: 'outline',
       purpose: 'cut',
       matter: 'bone',
@@ -72,14 +49,8 @@ export const above = (job: Settled, design: Design): Drawing => {
     }),
     ...filled,
     ...wireHole(job, design),
-    ...design.strings.map((s) =>
-      stroke(`pin.${s.id}`, circle(s.pin, pins.hole / 2), {
-        line: 'outline',
-        purpose: 'drill',
-        matter: 'hole',
-        jobPath: 'pins.hole',
-      }),
-    ),
+    ...whatIsThere(job, roundAbout(bounds(outline))),
+    ...drilled(job, design),
     ...design.strings.map((s) => {
       return stroke(
         `string.${s.id}`,
@@ -110,7 +81,10 @@ export const above = (job: Settled, design: Design): Drawing => {
       'bridge.frontToSaddle',
     ),
     upright('pins.fromSaddle', { x: -half, y: datum.x }, { x: -half, y: pinRow }, -half, -4.6, 'pins.fromSaddle'),
-    across('pins.spread', bassPin, treblePin, rear, 2.2, 'pins.spread', ['pins ', length(pins.spread)]),
+    across('pins.spread', bassPin, treblePin, rear, 2.2, 'pins.spread', [
+      pins.hold === 'pins' ? 'pins ' : 'holes ',
+      length(pins.spread),
+    ]),
   ];
   const header: readonly Mark[] = [
     note('title', { x: -half, y: top }, ['From above'], {
@@ -128,6 +102,7 @@ export const above = (job: Settled, design: Design): Drawing => {
         ' from the nut',
         ...(wire === 'none' ? [] : [' · wire hole ⌀ ', length(wire)]),
         ...(filled.length > 0 ? [' · dashed: old slot'] : []),
+        ...whatIsThereSays(job).flatMap((clause) => [' · ', ...clause]),
       ],
       { shift: { dx: 0, dy: 5.8 } },
     ),

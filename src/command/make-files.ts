@@ -8,7 +8,7 @@ import type { Settled } from '../../geometry/settle.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { type PaperId, papers } from '../../templates/paper.ts';
 import { toPdf } from '../../templates/pdf.ts';
-import { pieces } from '../../templates/pieces/index.ts';
+import { piecesOf } from '../../templates/pieces/index.ts';
 import { em, laySheets, pieceSheet, type Sheet, viewSheet } from '../../templates/sheets.ts';
 import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
@@ -28,7 +28,7 @@ export async function makeFiles(job: Settled, design: Design, paper: PaperId, as
   const { version } = JSON.parse(readFileSync(packageFile, 'utf8')) as { version: string };
   const info = sheetInfo(job, version);
   const say = sayWith(job.show);
-  const drawn = pieces.map((piece) => ({ ...piece.draw(job, design), id: piece.id, faceUp: piece.faceUp }));
+  const drawn = piecesOf(job).map((piece) => ({ ...piece.draw(job, design), id: piece.id, faceUp: piece.faceUp }));
   let sheets: readonly Sheet[];
   try {
     sheets = laySheets(drawn, papers[paper], info, say);

@@ -1,13 +1,18 @@
 import { footprintOutline } from '../../geometry/bridge/outline.ts';
-import { saddleLineAt, slotOutline } from '../../geometry/bridge/slot.ts';
+import { reamDepth } from '../../geometry/bridge/pins.ts';
+import { type Position, position } from '../../geometry/bridge/position.ts';
+import { saddleLineAt, slotCut } from '../../geometry/bridge/slot.ts';
 import type { Label, Mark } from '../../geometry/drawing.ts';
 import { across, forHand, length, note, showLine, stroke, upright } from '../../geometry/marks.ts';
 import { shortName } from '../../geometry/names.ts';
 import { acrossAt } from '../../geometry/saddle/heights.ts';
-import { circle } from '../../geometry/shape/arc.ts';
-import { shoulderEdges, TICK } from '../../geometry/views/above.ts';
+import { bounds } from '../../geometry/shape/measure.ts';
+import { TICK } from '../../geometry/views/above.ts';
+import { deckLines } from '../../geometry/views/deck-lines.ts';
+import { drilled } from '../../geometry/views/drilled.ts';
 import { oldScar } from '../../geometry/views/old-scar.ts';
 import { oldSlot } from '../../geometry/views/old-slot.ts';
+import { roundAbout, whatIsThere, whatIsThereSays } from '../../geometry/views/what-is-there.ts';
 import { wireHole } from '../../geometry/views/wire-hole.ts';
 import type { Piece } from './piece.ts';
 
@@ -15,6 +20,26 @@ import type { Piece } from './piece.ts';
 const CROSS = 3.5;
 /** How far the strings are drawn in front of the bridge, mm. */
 const BEFORE = 10;
+
+/** How far the outline reaches beyond the old scar, in a line of words; none where no scar was measured. */
+const overScar = ({ overlap }: Position): readonly (readonly [string, Label])[] => {
+  if (overlap === undefined) return [];
+  const { front, rear, bassTip, trebleTip, bare } = overlap;
+  const sides: Label = [
+    'beyond the old scar: front ',
+    length(front),
+    ', rear ',
+    length(rear),
+    ', bass tip ',
+    length(bassTip),
+    ', treble tip ',
+    length(trebleTip),
+  ];
+  return [
+    ['overScar', sides],
+    ...(bare > 0 ? ([['bareScar', ['bare scar up to ', length(bare), ' wide']]] as const) : []),
+  ];
+};
 
 /** The outline to trace, with the slot to rout, the pin holes to drill and the lines that place it on the guitar. */
 export const footprint: Piece = {
@@ -24,13 +49,16 @@ export const footprint: Piece = {
   use: 'Trace the outline, rout the slot, drill the pin holes and place the bridge on the top.',
   draw: (job, design) => {
     const { bridge, slot, pins } = job;
-    const { bridgeFront: front, bridgeRear: rear, saddleLine, datum, strings, fret12 } = design;
+    const { bridgeFront: front, bridgeRear: rear, saddleLine, datum, strings } = design;
     const outline = footprintOutline(job, design);
     const half = bridge.length / 2;
     const bass = strings[0];
     const treble = strings.at(-1);
     if (bass === undefined || treble === undefined) throw new RangeError('A footprint needs strings to be placed by.');
-    const pinRow = (bass.pin.y + treble.pin.y) / 2;
+    const pinRow = datum.x + pins.fromSaddle;
+    const hasPins = pins.hold === 'pins';
+    const ream = reamDepth(job) ?? 0;
+    const place = position(job, design);
     const sizes: Label = [
       'slot ',
       length(slot.length),
@@ -46,6 +74,23 @@ export const footprint: Piece = {
     const side = wireAcross === 0 ? '' : wireAcross < 0 ? ', bass side' : ', treble side';
     const below: readonly (readonly [string, Label])[] = [
       ['sizes', sizes],
+      ...(ream > 0
+        ? ([['ream', ['ream ', length(ream), ' deep, until a pin ⌀ ', length(pins.pinDiameter), ' seats']]] as const)
+        : []),
+      [
+        'fromNut',
+        [
+          'nut to saddle at ',
+          shortName(bass.name),
+          ': ',
+          length(place.bass.fromNut),
+          ', at ',
+          shortName(treble.name),
+          ': ',
+          length(place.treble.fromNut),
+        ],
+      ],
+      ...overScar(place),
       ...(wire === 'none'
         ? []
         : ([
@@ -61,18 +106,24 @@ export const footprint: Piece = {
             ],
           ] as const)),
       ...(filled.length > 0 ? ([['slot.old.name', ['dashed: old slot, fill']]] as const) : []),
+      ...whatIsThereSays(job).map((clause, k) => [`there.${k + 1}`, clause] as const),
     ];
     const marks: Mark[] = [
       ...oldScar(job),
       stroke('outline', outline, { line: 'outline', purpose: 'cut' }),
-      stroke('slot', slotOutline(slot, saddleLine), { line: 'outline', purpose: 'cut' }),
+      stroke('slot', slotCut(job, saddleLine), { line: 'outline', purpose: 'cut' }),
       ...filled,
       ...wireHole(job, design),
-      ...shoulderEdges(job, outline).map(([a, b], k) => showLine(`shoulder.${k}`, a, b)),
+      ...deckLines(job, design, outline),
+      ...whatIsThere(job, roundAbout(bounds(outline))),
+      ...drilled(job, design),
       ...strings.flatMap((s): Mark[] => [
-        stroke(`pin.${s.id}`, circle(s.pin, pins.hole / 2), { line: 'outline', purpose: 'drill' }),
-        showLine(`pin.${s.id}.across`, { x: s.pin.x - CROSS, y: s.pin.y }, { x: s.pin.x + CROSS, y: s.pin.y }),
-        showLine(`pin.${s.id}.along`, { x: s.pin.x, y: s.pin.y - CROSS }, { x: s.pin.x, y: s.pin.y + CROSS }),
+        ...(hasPins
+          ? [
+              showLine(`pin.${s.id}.across`, { x: s.pin.x - CROSS, y: s.pin.y }, { x: s.pin.x + CROSS, y: s.pin.y }),
+              showLine(`pin.${s.id}.along`, { x: s.pin.x, y: s.pin.y - CROSS }, { x: s.pin.x, y: s.pin.y + CROSS }),
+            ]
+          : []),
         showLine(
           `string.${s.id}`,
           { x: acrossAt(s, front - BEFORE), y: front - BEFORE },
@@ -98,7 +149,7 @@ export const footprint: Piece = {
       note(
         'fromFret12.bass',
         { x: -half, y: front },
-        ['fret 12 to ', shortName(bass.name), ': ', length(bass.breakX - fret12)],
+        ['fret 12 to saddle at ', shortName(bass.name), ': ', length(place.bass.fromFret12)],
         {
           anchor: 'start',
           shift: { dx: 0.6, dy: -0.6 },
@@ -107,7 +158,7 @@ export const footprint: Piece = {
       note(
         'fromFret12.treble',
         { x: half, y: front },
-        ['fret 12 to ', shortName(treble.name), ': ', length(treble.breakX - fret12)],
+        ['fret 12 to saddle at ', shortName(treble.name), ': ', length(place.treble.fromFret12)],
         {
           anchor: 'end',
           shift: { dx: -0.6, dy: -0.6 },
@@ -124,7 +175,10 @@ export const footprint: Piece = {
       upright('depth', { x: half, y: front }, { x: 0, y: rear }, half, 4.2),
       upright('frontToSaddle', { x: -half, y: front }, { x: -half, y: datum.x }, -half, -3.6),
       upright('saddleToPins', { x: -half, y: datum.x }, { x: -half, y: pinRow }, -half, -6),
-      across('pinSpread', bass.pin, treble.pin, rear, 3, undefined, ['pins ', length(pins.spread)]),
+      across('pinSpread', bass.pin, treble.pin, rear, 3, undefined, [
+        hasPins ? 'pins ' : 'holes ',
+        length(pins.spread),
+      ]),
     ];
     return { id: 'footprint', title: 'Footprint, slot and pins', marks: forHand(marks, job.hand) };
   },

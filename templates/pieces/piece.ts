@@ -11,5 +11,8 @@ export interface Piece {
   readonly faceUp: string;
   /** What it is for at the bench, in one sentence. */
   readonly use: string;
+  /** Whether this job has such a piece; every job has it where this is left out. */
+  readonly applies?: (job: Settled) => boolean;
+  /** Only asked of a job that has this piece. */
   readonly draw: (job: Settled, design: Design) => Drawing;
 }

@@ -9,7 +9,7 @@ import { report } from '../../geometry/report.ts';
 import { readOptions } from '../../src/command/options.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { type PaperId, papers } from '../../templates/paper.ts';
-import { pieces } from '../../templates/pieces/index.ts';
+import { piecesOf } from '../../templates/pieces/index.ts';
 import { type PdfFile, readPdf } from '../read-pdf.ts';
 import { readSvg } from '../read-svg.ts';
 import { built } from '../solved.ts';
@@ -111,9 +111,12 @@ describe('the draft command', () => {
       const { status, stdout, stderr, out } = draft(...args);
       expect(stderr).toBe('');
       expect(status).toBe(0);
+      const read = readJob(text);
+      if (!read.ok) throw new Error('the job is refused');
+      const { job, design } = built(read.job);
       const names = [
         'drawing.svg',
-        ...pieces.map(({ id }) => `pieces/${id}.svg`),
+        ...piecesOf(job).map(({ id }) => `pieces/${id}.svg`),
         'report.json',
         'templates.pdf',
       ].sort();
@@ -133,11 +136,8 @@ describe('the draft command', () => {
           expect(side).toBeCloseTo(sides[i] ?? Number.NaN, 3);
         });
       }
-      for (const { title } of pieces) expect(pdf.outline.join()).toContain(title);
+      for (const { title } of piecesOf(job)) expect(pdf.outline.join()).toContain(title);
 
-      const read = readJob(text);
-      if (!read.ok) throw new Error('the job is refused');
-      const { job, design } = built(read.job);
       const wanted = JSON.parse(JSON.stringify(report(job, design)));
       expect(JSON.parse(readFileSync(join(out, 'report.json'), 'utf8'))).toEqual(wanted);
     },

@@ -14,7 +14,7 @@ import type { Settled } from '../../geometry/settle.ts';
 import { area, bounds, contains, isSimple, pathIntersections, pointOn } from '../../geometry/shape/index.ts';
 import { solve } from '../../geometry/solve.ts';
 import { threeViews, views } from '../../geometry/views/index.ts';
-import { pieces } from '../../templates/pieces/index.ts';
+import { piecesOf } from '../../templates/pieces/index.ts';
 import { randomJob } from '../random-job.ts';
 import { built } from '../solved.ts';
 
@@ -102,7 +102,7 @@ describe('any job that can be built', () => {
         const say = sayWith(job.show);
         const drawings = [
           ...Object.values(views).map((view) => view(job, design)),
-          ...pieces.map((piece) => piece.draw(job, design)),
+          ...piecesOf(job).map((piece) => piece.draw(job, design)),
           threeViews(job, design, 3.5, say),
         ];
         for (const drawing of drawings) {

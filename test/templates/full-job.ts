@@ -56,3 +56,117 @@ export const twelveStrings = (): Job => {
   };
   return setAt(setAt(wide, 'pins.row', 'slanted'), 'hand', 'left');
 };
+
+const puts = (values: Readonly<Record<string, unknown>>): Job =>
+  Object.entries(values).reduce<Job>((job, [path, value]) => setAt(job, path, value), workedExample());
+
+/** Every footprint, between them with every wing, edge, end and pin row. Invented. */
+export const footprintJobs: Readonly<Record<Job['bridge']['footprint'], () => Job>> = {
+  belly: () =>
+    puts({
+      'bridge.wing': 'round',
+      'bridge.edge': 'chamfer',
+      'slot.ends': 'square',
+      'pins.ramp': 4,
+      'pins.leaves': 'pins',
+    }),
+  bellyBefore: () =>
+    puts({
+      'bridge.footprint': 'bellyBefore',
+      'bridge.frontToSaddle': 20,
+      'bridge.wing': 'straight',
+      'bridge.tipTreble': 4,
+      'pins.row': 'square',
+      'pins.leaves': 'pins',
+    }),
+  rectangle: () =>
+    puts({
+      'bridge.footprint': 'rectangle',
+      'bridge.length': 186,
+      'bridge.depth': 29,
+      'bridge.ends': 'round',
+      'bridge.wing': 'ogee',
+      'bridge.edge': 'round',
+      'slot.ends': 'through',
+      'pins.hold': 'tied',
+      'pins.spread': 58,
+      'pins.hole': 2.4,
+    }),
+  pyramid: () =>
+    puts({
+      'bridge.footprint': 'pyramid',
+      'bridge.depth': 30,
+      'bridge.deckWidth': 90,
+      'bridge.wing': 'hollow',
+      'pins.row': 'square',
+    }),
+  waisted: () =>
+    puts({
+      'bridge.footprint': 'waisted',
+      'bridge.depth': 40,
+      'bridge.waistDepth': 33,
+      'bridge.shoulder': 6,
+      'bridge.edge': 'round',
+    }),
+  free: () =>
+    puts({
+      'bridge.footprint': 'free',
+      'bridge.points': [
+        { id: 'a', across: 0, along: -1.5, turn: 'smooth' },
+        { id: 'b', across: 78, along: 4, turn: 'corner' },
+        { id: 'c', across: 74, along: 25, turn: 'corner' },
+        { id: 'd', across: 30, along: 32, turn: 'smooth' },
+        { id: 'e', across: 0, along: 36, turn: 'smooth' },
+      ],
+      'bridge.wing': 'straight',
+      'bridge.edge': 'chamfer',
+      'pins.row': 'arc',
+      'pins.hold': 'behind',
+      'pins.hole': 3,
+    }),
+};
+
+/** A top with old holes of every kind and plan, a belly and a dip, braces and an old scar, under a new bridge whose worn plate is capped. Invented. */
+export const oldTop = (): Job => {
+  const job = workedExample();
+  const old = job.strings.list.map(({ id }, k) => ({
+    id: `old-${id}`,
+    what: 'pin',
+    across: -27.5 + 11 * k,
+    fromNut: 656.3 - 0.43 * k,
+    diameter: 5,
+    plan: 'keep',
+  }));
+  const hole = (id: string, what: string, across: number, fromNut: number, diameter: number, plan: string) => ({
+    id,
+    what,
+    across,
+    fromNut,
+    diameter,
+    plan,
+  });
+  return puts({
+    'top.holes': [
+      ...old,
+      hole('left', 'screw', -58, 645, 3, 'register'),
+      hole('right', 'screw', 58, 645, 3, 'register'),
+      hole('bolt', 'screw', -44, 652, 6, 'keep'),
+      hole('astray', 'other', 42, 651, 4, 'plug'),
+      hole('shifted', 'other', 48, 652, 4, 'move'),
+    ],
+    'top.rises': [
+      { id: 'belly', across: 20, fromNut: 664, height: 0.8 },
+      { id: 'dip', across: -10, fromNut: 637, height: -0.4 },
+    ],
+    'top.braces': [
+      { id: 'bass', name: 'main brace', across: -110, fromNut: 760, acrossTo: 20, fromNutTo: 560, width: 8 },
+      { id: 'treble', name: 'main brace', across: 110, fromNut: 760, acrossTo: -20, fromNutTo: 560, width: 8 },
+    ],
+    'scar.outline': 'belly',
+    'scar.fromNut': 633.6,
+    'scar.length': 153,
+    'plate.state': 'worn',
+    'plate.cap': 2,
+    'plate.grain': 'across',
+  });
+};

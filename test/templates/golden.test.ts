@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { boundsOfPrimitives, layOut, sayWith } from '../../geometry/layout.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { starters } from '../../src/jobs/index.ts';
-import { pieces } from '../../templates/pieces/index.ts';
+import { piecesOf } from '../../templates/pieces/index.ts';
 import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
 import { built, jobOf } from '../solved.ts';
-import { fullJob, twelveStrings } from './full-job.ts';
+import { footprintJobs, fullJob, oldTop, twelveStrings } from './full-job.ts';
 
 const window = svgWindow();
 
@@ -15,12 +15,14 @@ const jobs = [
   ...starters.map(({ id, text }) => ({ id, asked: jobOf(text) })),
   { id: 'everything', asked: fullJob() },
   { id: 'twelve', asked: twelveStrings() },
+  { id: 'old-top', asked: oldTop() },
+  ...Object.entries(footprintJobs).map(([id, asked]) => ({ id, asked: asked() })),
 ];
 
 describe.each(jobs)('$id', ({ id, asked }) => {
   const { job, design } = built(asked);
   const say = sayWith(job.show);
-  const drawings = [threeViews(job, design, 3.5, say), ...pieces.map((piece) => piece.draw(job, design))];
+  const drawings = [threeViews(job, design, 3.5, say), ...piecesOf(job).map((piece) => piece.draw(job, design))];
 
   it.each(drawings)('$id', async (drawing) => {
     const primitives = layOut(drawing.marks, { em: 3.5, say });

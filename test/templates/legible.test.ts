@@ -5,9 +5,9 @@ import { setAt } from '../../geometry/fields.ts';
 import { boundsOfPrimitives, layOut, sayWith } from '../../geometry/layout.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { starters } from '../../src/jobs/index.ts';
-import { pieces } from '../../templates/pieces/index.ts';
+import { piecesOf } from '../../templates/pieces/index.ts';
 import { built, jobOf } from '../solved.ts';
-import { fullJob, twelveStrings } from './full-job.ts';
+import { footprintJobs, fullJob, oldTop, twelveStrings } from './full-job.ts';
 
 const overlaps = (texts: readonly Text[]): readonly string[] => {
   const boxes = texts.map((text) => ({ text, box: boundsOfPrimitives([text]) }));
@@ -25,6 +25,9 @@ const jobs = [
   ['a job with everything on it', fullJob()] as const,
   ['the same for the left hand', setAt(fullJob(), 'hand', 'left')] as const,
   ['the same with its crown through each height', setAt(fullJob(), 'saddle.crown', 'heights')] as const,
+  ['an old top', oldTop()] as const,
+  ['an old top for the left hand', setAt(oldTop(), 'hand', 'left')] as const,
+  ...Object.entries(footprintJobs).map(([id, asked]) => [id, asked()] as const),
   ['twelve strings', twelveStrings()] as const,
   ['twelve strings, their crown by gauge', setAt(twelveStrings(), 'saddle.crown', 'gauge')] as const,
 ];
@@ -34,7 +37,7 @@ describe.each(jobs)('%s', (_, asked) => {
     const shown = ['show.length', 'show.radius', 'show.gauge'].reduce((j, path) => setAt(j, path, unit), asked);
     const { job, design } = built(shown);
     const say = sayWith(job.show);
-    const drawings = [...pieces.map((piece) => piece.draw(job, design)), threeViews(job, design, 3.5, say)];
+    const drawings = [...piecesOf(job).map((piece) => piece.draw(job, design)), threeViews(job, design, 3.5, say)];
     for (const { id, marks } of drawings) {
       const texts = layOut(marks, { em: 3.5, say }).filter((p): p is Text => p.kind === 'text');
       expect(overlaps(texts), id).toEqual([]);

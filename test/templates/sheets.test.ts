@@ -6,7 +6,7 @@ import { bounds, polyline } from '../../geometry/shape/index.ts';
 import type { Bounds } from '../../geometry/shape/types.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { margin, type PaperId, papers } from '../../templates/paper.ts';
-import { pieces } from '../../templates/pieces/index.ts';
+import { piecesOf } from '../../templates/pieces/index.ts';
 import { laySheets, pieceSheet, type Sheet } from '../../templates/sheets.ts';
 import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
@@ -168,7 +168,7 @@ describe('sheets', () => {
   });
 
   it('take a piece more beside the templates as they are', () => {
-    const drawn = pieces.map((piece) => piece.draw(job, solved(job)));
+    const drawn = piecesOf(job).map((piece) => piece.draw(job, solved(job)));
     const ids = [...drawn, slab('more', 90, 25)].map(({ id }) => `${id}.title`);
     const sheets = laySheets([...drawn, slab('more', 90, 25)], papers.a4, info, say);
     const laid = sheets.flatMap((sheet) => sheet.primitives.filter((p) => ids.includes(p.id)));
@@ -182,7 +182,7 @@ describe('sheets', () => {
     ),
   )('hold every template of %s on %s, unscaled', (_, paper, asked) => {
     const { job: own, design } = built(asked);
-    const drawn = pieces.map((piece) => piece.draw(own, design));
+    const drawn = piecesOf(own).map((piece) => piece.draw(own, design));
     const sheets = laySheets(drawn, papers[paper], sheetInfo(own, '1'), sayWith(own.show));
     for (const { id, marks } of drawn) {
       const outline = marks.find((mark) => mark.id === 'outline');

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { fileName } from '../../../geometry/names.ts';
 import { isPaperId, type PaperId, papers } from '../../../templates/paper.ts';
-import { pieces } from '../../../templates/pieces/index.ts';
+import { piecesOf } from '../../../templates/pieces/index.ts';
 import type { Piece } from '../../../templates/pieces/piece.ts';
 import { Refused } from '../sheet/Refused.tsx';
 import type { Built } from '../store.ts';
@@ -88,7 +88,7 @@ export const Templates = ({ onClose }: { onClose: () => void }) => {
           </p>
           <h3>{says.pieces}</h3>
           <ul className="pieces">
-            {pieces.map((piece) => (
+            {piecesOf(built.job).map((piece) => (
               <li key={piece.id}>
                 <p>
                   <strong>{piece.title}</strong> ({piece.faceUp}). {piece.use}

@@ -3,7 +3,7 @@ import { sayWith } from '../../../geometry/layout.ts';
 import { solve } from '../../../geometry/solve.ts';
 import { type PaperId, papers } from '../../../templates/paper.ts';
 import { toPdf } from '../../../templates/pdf.ts';
-import { pieces } from '../../../templates/pieces/index.ts';
+import { piecesOf } from '../../../templates/pieces/index.ts';
 import { laySheets } from '../../../templates/sheets.ts';
 import { sheetInfo } from '../../../templates/title-block.ts';
 import { version } from '../version.ts';
@@ -33,7 +33,7 @@ export const pdfOf = async ({ job, paper, fonts }: PdfAsk, tell: (step: PdfStep)
   if (!solved.ok) throw new Error(solved.problems.map(({ says }) => says).join(' '));
   tell('lay');
   const info = sheetInfo(job, version);
-  const drawn = pieces.map((piece) => ({
+  const drawn = piecesOf(solved.job).map((piece) => ({
     ...piece.draw(solved.job, solved.design),
     id: piece.id,
     faceUp: piece.faceUp,
