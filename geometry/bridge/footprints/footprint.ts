@@ -1,6 +1,7 @@
 import type { Job } from '../../job.ts';
 import type { Problem } from '../../problem.ts';
 import type { Path } from '../../shape/types.ts';
+import type { SayLength } from './say-length.ts';
 
 /**
  * A style of footprint. Its outline is drawn from above in its own millimetres: x across (+ treble), y along from the front edge (0) to the
@@ -9,7 +10,7 @@ import type { Path } from '../../shape/types.ts';
 export interface Footprint {
   readonly style: Job['bridge']['footprint'];
   /** What keeps these numbers from being drawn; empty when nothing does. `mm` says a length in the reader's unit. */
-  readonly problems: (bridge: Job['bridge'], mm: (length: number) => string) => readonly Problem[];
+  readonly problems: (bridge: Job['bridge'], mm: SayLength) => readonly Problem[];
   readonly outline: (bridge: Job['bridge']) => Path;
   /** How far the front edge on the centre line lies behind the outline's foremost point, mm; 0 if not given. */
   readonly frontAtCentre?: (bridge: Job['bridge']) => number;

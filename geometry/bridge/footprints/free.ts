@@ -3,13 +3,16 @@ import type { Job } from '../../job.ts';
 import type { Problem } from '../../problem.ts';
 import { throughPoints } from '../../shape/curve.ts';
 import { pathIntersections } from '../../shape/intersect.ts';
-import { area, bounds, isSimple } from '../../shape/measure.ts';
+import { area, bounds } from '../../shape/measure.ts';
 import { path, polyline, reversePath } from '../../shape/path.ts';
+import { distance } from '../../shape/point.ts';
+import { ownMeeting } from '../../shape/simple.ts';
 import { translate } from '../../shape/transform.ts';
 import type { Path, Point } from '../../shape/types.ts';
 import type { Footprint } from './footprint.ts';
 
 type Bridge = Job['bridge'];
+type Given = Pick<Bridge, 'points' | 'mirrored'>;
 
 interface Turning {
   readonly point: Point;
@@ -19,42 +22,61 @@ interface Turning {
 /** The fewest points that the whole outline needs. */
 const fewest = 3;
 
-/** The points all the way round: as they are, or the treble half's followed by its mirror image, where those on the centre line stand once. */
-const allRound = ({ points, mirrored }: Pick<Bridge, 'points' | 'mirrored'>): readonly Turning[] => {
+/** Points no farther apart than this (mm) are one. */
+const same = 1e-6;
+
+/** The least area worth the name of an outline, mm². */
+const leastArea = 1;
+
+/** Points that repeat their neighbour stand once; a corner, if either is one. */
+const withoutRepeats = (turnings: readonly Turning[]): readonly Turning[] => {
+  const kept: Turning[] = [];
+  for (const turning of turnings) {
+    const before = kept.at(-1);
+    if (before === undefined || distance(before.point, turning.point) > same) kept.push(turning);
+    else if (turning.isCorner) kept[kept.length - 1] = { ...before, isCorner: true };
+  }
+  const [first] = kept;
+  const last = kept.at(-1);
+  if (first === undefined || last === undefined || last === first || distance(first.point, last.point) > same)
+    return kept;
+  return [{ ...first, isCorner: first.isCorner || last.isCorner }, ...kept.slice(1, -1)];
+};
+
+/** The points all the way round: as they are, or the treble half's followed by its mirror image; where that begins or ends on the centre line, both halves share the point. */
+const allRound = ({ points, mirrored }: Given): readonly Turning[] => {
   const given = points.map(({ across, along, turn }) => ({
     point: { x: across, y: along },
     isCorner: turn === 'corner',
   }));
-  if (mirrored === 'no') return given;
-  const image = given
-    .filter(({ point }) => point.x !== 0)
-    .toReversed()
-    .map(({ point, isCorner }) => ({ point: { x: -point.x, y: point.y }, isCorner }));
-  return [...given, ...image];
+  const image = given.toReversed().map(({ point, isCorner }) => ({ point: { x: 0 - point.x, y: point.y }, isCorner }));
+  return withoutRepeats(mirrored === 'yes' ? [...given, ...image] : given);
 };
 
 /** From one corner to the next, smoothly through the points between them: a straight line where there are none. */
 const run = (points: readonly Point[]) => throughPoints(points, curveCatmullRom).segments;
 
-/** The outline where its points put it, turning from +x towards +y. Centripetal Catmull–Rom curves (Catmull & Rom 1974; Yuksel et al. 2011) as exact cubics. Throws a RangeError for too few points. */
-const drawn = (bridge: Pick<Bridge, 'points' | 'mirrored'>): Path => {
-  const turnings = allRound(bridge);
+/** Through the points all the way round. */
+const round = (turnings: readonly Turning[]): Path => {
   const corner = turnings.findIndex(({ isCorner }) => isCorner);
-  const outline = (): Path => {
-    if (corner < 0)
-      return throughPoints(
-        turnings.map(({ point }) => point),
-        curveCatmullRomClosed,
-        { closed: true },
-      );
-    const round = [...turnings.slice(corner), ...turnings.slice(0, corner + 1)];
-    const corners = round.flatMap(({ isCorner }, k) => (isCorner ? [k] : []));
-    const segments = corners
-      .slice(1)
-      .flatMap((to, k) => run(round.slice(corners[k], to + 1).map(({ point }) => point)));
-    return path(segments, true);
-  };
-  const found = outline();
+  if (corner < 0)
+    return throughPoints(
+      turnings.map(({ point }) => point),
+      curveCatmullRomClosed,
+      { closed: true },
+    );
+  const fromCorner = [...turnings.slice(corner), ...turnings.slice(0, corner + 1)];
+  const corners = fromCorner.flatMap(({ isCorner }, k) => (isCorner ? [k] : []));
+  const runs = corners.slice(1).map((to, k) => run(fromCorner.slice(corners[k], to + 1).map(({ point }) => point)));
+  return path(runs.flat(), true);
+};
+
+/**
+ * The outline where its points put it, turning from +x towards +y, in exact cubics: centripetal Catmull–Rom curves [Catmull & Rom 1974; Yuksel, Schaefer & Keyser 2011].
+ * Throws a RangeError for too few points.
+ */
+const drawn = (bridge: Given): Path => {
+  const found = round(allRound(bridge));
   return area(found) < 0 ? reversePath(found) : found;
 };
 
@@ -72,21 +94,18 @@ const centreFront = (outline: Path): number => {
   return hits.length === 0 ? minY : Math.min(...hits);
 };
 
-const tooFew = (bridge: Pick<Bridge, 'points' | 'mirrored'>): boolean => {
-  const distinct = new Set(allRound(bridge).map(({ point }) => `${point.x} ${point.y}`));
-  return distinct.size < fewest;
-};
+const tooFew = (bridge: Given): boolean => allRound(bridge).length < fewest;
 
 /** An outline through points of its own: smooth or with corners, its treble half mirrored or each side by itself. */
 export const free: Footprint = {
   style: 'free',
-  problems: (bridge): readonly Problem[] => {
+  problems: (bridge, mm): readonly Problem[] => {
     const at = { path: 'bridge.points', value: bridge.points.length };
     if (tooFew(bridge))
       return [
         {
           ...at,
-          says: `A free outline needs at least ${fewest} different points; it has ${bridge.points.length}. Add points, or choose another footprint.`,
+          says: `A free outline needs at least ${fewest} different points; it has ${allRound(bridge).length}. Add points, or choose another footprint.`,
         },
       ];
     const off = bridge.mirrored === 'yes' && bridge.points.find(({ across }) => across < 0);
@@ -95,15 +114,27 @@ export const free: Footprint = {
         {
           path: `bridge.points.${off.id}.across`,
           value: off.across,
-          says: 'A point on the bass side has no place in a treble half that is mirrored. Give it a distance of 0 or more, or let each side have its own points.',
+          says: `A point ${mm(-off.across)} from the centre line on the bass side has no place in a treble half that is mirrored. Give it a distance of 0 or more, or let each side have its own points.`,
         },
       ];
     const outline = drawn(bridge);
-    if (!isSimple(outline) || Math.abs(area(outline)) < 1)
+    const meeting = ownMeeting(outline);
+    if (meeting) {
+      const side = meeting.x < 0 ? 'on the bass side' : 'on the treble side';
+      const place =
+        Math.abs(meeting.x) < 0.05 ? 'on the centre line' : `${mm(Math.abs(meeting.x))} from the centre line ${side}`;
       return [
         {
           ...at,
-          says: 'The outline through these points crosses or touches itself. Give the points in their order round the bridge.',
+          says: `The outline through these points crosses or touches itself ${place}, ${mm(meeting.y)} behind the front. Give the points in their order round the bridge${bridge.mirrored === 'yes' ? ', those on the centre line first and last' : ''}.`,
+        },
+      ];
+    }
+    if (Math.abs(area(outline)) < leastArea)
+      return [
+        {
+          ...at,
+          says: `The outline through these points encloses less than ${leastArea} mm². Move them apart, or choose another footprint.`,
         },
       ];
     return [];

@@ -1,6 +1,8 @@
-import { pen, polyline } from '../../shape/path.ts';
+import { pen } from '../../shape/path.ts';
 import type { Path } from '../../shape/types.ts';
 import type { Footprint } from './footprint.ts';
+import { oblong } from './oblong.ts';
+import { slack } from './swing.ts';
 
 /** A rectangle whose four corners are quarter circles of a radius, mm; half-round ends where the radius is half its depth. */
 const rounded = (half: number, depth: number, r: number): Path =>
@@ -19,36 +21,29 @@ const rounded = (half: number, depth: number, r: number): Path =>
 export const rectangle: Footprint = {
   style: 'rectangle',
   problems: ({ length, depth, ends, cornerRadius }, mm) => {
-    if (ends === 'eased' && 2 * cornerRadius > Math.min(depth, length))
+    const most = Math.min(depth, length) / 2;
+    if (ends === 'eased' && cornerRadius > most + slack)
       return [
         {
           path: 'bridge.cornerRadius',
           value: cornerRadius,
-          says: `Corners of ${mm(cornerRadius)} do not fit on ends ${mm(depth)} deep. Make the radius at most ${mm(Math.min(depth, length) / 2)}, or choose half-round ends.`,
+          says: `Corners of ${mm(cornerRadius)} do not fit on a bridge ${mm(length)} by ${mm(depth)}. Make the radius at most ${mm(most, 'down')}${depth <= length ? ', or choose half-round ends' : ''}.`,
         },
       ];
-    if (ends === 'round' && depth > length)
+    if (ends === 'round' && depth > length + slack)
       return [
         {
           path: 'bridge.depth',
           value: depth,
-          says: `Half-round ends ${mm(depth)} deep do not fit on a bridge ${mm(length)} across. Make it at least ${mm(depth)} across.`,
+          says: `Half-round ends ${mm(depth)} deep do not fit on a bridge ${mm(length)} across. Make it at most ${mm(length, 'down')} deep, or at least ${mm(depth, 'up')} across.`,
         },
       ];
     return [];
   },
-  outline: ({ length, depth, ends, cornerRadius }) => {
-    const half = length / 2;
-    if (ends === 'eased') return rounded(half, depth, cornerRadius);
-    if (ends === 'round') return rounded(half, depth, depth / 2);
-    return polyline(
-      [
-        { x: -half, y: 0 },
-        { x: half, y: 0 },
-        { x: half, y: depth },
-        { x: -half, y: depth },
-      ],
-      true,
-    );
+  outline: (bridge) => {
+    const { length, depth, ends, cornerRadius } = bridge;
+    if (ends === 'square') return oblong(bridge);
+    const most = Math.min(depth, length) / 2;
+    return rounded(length / 2, depth, ends === 'eased' ? Math.min(cornerRadius, most) : most);
   },
 };
