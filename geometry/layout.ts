@@ -2,7 +2,9 @@ import { dimensionParts } from './dimension.ts';
 import type { Label, Mark, NoteMark, PathMark, Primitive, Stroke, Text } from './drawing.ts';
 import { bounds, joinBounds } from './shape/bounds.ts';
 import { hatch } from './shape/hatch.ts';
-import type { Bounds } from './shape/types.ts';
+import { pathIntersections } from './shape/intersect.ts';
+import { polyline } from './shape/path.ts';
+import type { Bounds, Path } from './shape/types.ts';
 import { textBox } from './text-box.ts';
 import { formatQuantity, type ShowUnits, unitFor } from './units.ts';
 
@@ -88,7 +90,11 @@ const raise = (text: Text, placed: readonly Text[], em: number): Text => {
 /** Roaming notes keep off shapes up to this size, in ems, and stand this far beside their point; they look for a place over so many rows up and down. */
 const smallShape = 4;
 const beside = 0.7;
-const mostRows = 9;
+const mostRows = 4;
+/** How many rows farther off a roaming note goes rather than be crossed by a line. */
+const crossing = 2.5;
+/** What a roaming note keeps between itself and what stands there already, in ems. */
+const clear = 0.2;
 
 /** Where a roaming note may stand, nearest first: beside its point, then over and under it, row by row. */
 const berths: readonly { readonly anchor: Text['anchor']; readonly dx: number; readonly row: number }[] = Array.from(
@@ -100,38 +106,71 @@ const berths: readonly { readonly anchor: Text['anchor']; readonly dx: number; r
   { anchor: 'end' as const, dx: -beside, row },
 ]);
 
-/** What a roaming note keeps off: words, and shapes that are small against them. */
-const inTheWay = (primitives: readonly Primitive[], em: number): readonly Bounds[] =>
-  primitives.flatMap((primitive) => {
-    if (primitive.kind === 'text') return [textBox(primitive)];
-    const box = bounds(primitive.path);
-    return Math.max(box.maxX - box.minX, box.maxY - box.minY) <= smallShape * em ? [box] : [];
-  });
+/** What a roaming note keeps off: words and shapes that are small against them, always; other lines, where it can. */
+interface InTheWay {
+  readonly boxes: readonly Bounds[];
+  readonly lines: readonly { readonly box: Bounds; readonly path: Path }[];
+}
 
-/** A roaming note in the nearest free place; where none is free, beside its point. */
-const berthed = (mark: NoteMark, options: LayOut, taken: readonly Bounds[]): Text => {
+const inTheWay = (primitives: readonly Primitive[], em: number): InTheWay => {
+  const strokes = primitives.flatMap((p) => (p.kind === 'stroke' ? [{ box: bounds(p.path), path: p.path }] : []));
+  const isSmall = ({ minX, minY, maxX, maxY }: Bounds) => Math.max(maxX - minX, maxY - minY) <= smallShape * em;
+  return {
+    boxes: [
+      ...primitives.flatMap((p) => (p.kind === 'text' ? [textBox(p)] : [])),
+      ...strokes.flatMap(({ box }) => (isSmall(box) ? [box] : [])),
+    ],
+    lines: strokes.filter(({ box }) => !isSmall(box)),
+  };
+};
+
+const boxPath = ({ minX, minY, maxX, maxY }: Bounds): Path =>
+  polyline(
+    [
+      { x: minX, y: minY },
+      { x: maxX, y: minY },
+      { x: maxX, y: maxY },
+      { x: minX, y: maxY },
+    ],
+    true,
+  );
+
+/** A roaming note in the nearest place that is free, a little farther off where it is crossed by no line; where none is free, beside its point. */
+const berthed = (mark: NoteMark, options: LayOut, { boxes, lines }: InTheWay): Text => {
   const { em } = options;
   const { shift: _, ...bare } = mark;
   const text = noteText(bare, options);
   // A line of text stands with the middle of its small letters on the point's level.
   const level = 0.35 * text.size;
   const tries = berths.map(({ anchor, dx, row }) => ({
-    ...text,
-    anchor,
-    at: { x: mark.at.x + dx * em, y: mark.at.y + level + row * rowPitch * em },
+    away: Math.abs(row),
+    one: { ...text, anchor, at: { x: mark.at.x + dx * em, y: mark.at.y + level + row * rowPitch * text.size } },
   }));
-  const isFree = (one: Text) => !taken.some((box) => overlap(textBox(one), box, 0.2 * em));
-  return tries.find(isFree) ?? (tries[0] as Text);
+  const isFree = (one: Text) => !boxes.some((box) => overlap(textBox(one), box, clear * em));
+  const isCrossed = (one: Text) => {
+    const words = textBox(one);
+    return lines.some(({ box, path }) => overlap(words, box, 0) && pathIntersections(boxPath(words), path).length > 0);
+  };
+  let best: { readonly one: Text; readonly cost: number } | undefined;
+  for (const { one, away } of tries) {
+    // They come nearest first.
+    if (best !== undefined && away >= best.cost) break;
+    if (!isFree(one)) continue;
+    const cost = away + (isCrossed(one) ? crossing : 0);
+    if (best === undefined || cost < best.cost) best = { one, cost };
+  }
+  return best?.one ?? (tries[0]?.one as Text);
 };
 
 /** The roaming notes put down one by one, each clear of all that is laid already. */
 const berth = (laid: readonly (readonly Primitive[] | NoteMark)[], options: LayOut): Primitive[] => {
   const fixed = laid.flatMap((part) => ('kind' in part ? [] : part));
-  if (fixed.length === 0 || !laid.some((part) => 'kind' in part)) return [...fixed];
-  const taken = [...inTheWay(fixed, options.em)];
+  if (!laid.some((part) => 'kind' in part)) return fixed;
+  const { boxes, lines } = inTheWay(fixed, options.em);
+  const taken = [...boxes];
   return laid.flatMap((part) => {
     if (!('kind' in part)) return part;
-    const text = berthed(part, options, taken);
+    const text = berthed(part, options, { boxes: taken, lines });
     taken.push(textBox(text));
     return [text];
   });

@@ -74,7 +74,7 @@ export const above = (job: Settled, design: Design): Drawing => {
     upright('bridge.depth', { x: half, y: front }, { x: 0, y: rear }, half, 2.4, 'bridge.depth'),
     upright(
       'bridge.frontToSaddle',
-      { x: -half, y: front },
+      { x: -half, y: datum.x - bridge.frontToSaddle },
       { x: -half, y: datum.x },
       -half,
       -2.4,

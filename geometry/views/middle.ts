@@ -1,81 +1,73 @@
+import { sectionAlong } from '../bridge/section.ts';
+import { saddleLineAt } from '../bridge/slot.ts';
+import { floorRadius, undersideHeight } from '../bridge/surface.ts';
+import { bridgeTopAt } from '../bridge/top-line.ts';
 import type { Design, SolvedString } from '../design.ts';
-import type { Drawing, Mark } from '../drawing.ts';
+import type { Drawing, Label, Mark } from '../drawing.ts';
 import { angle, length, note, showLine, stroke, upright } from '../marks.ts';
 import { shortName } from '../names.ts';
+import { halfSaddle } from '../saddle/face.ts';
 import { crownHeight } from '../saddle/radius.ts';
 import type { Settled } from '../settle.ts';
+import { boundsOf } from '../shape/measure.ts';
 import { pen, polyline } from '../shape/path.ts';
+import { drop } from '../shape/sagitta.ts';
+import type { Path, Point } from '../shape/types.ts';
 import { block, elementMark } from './element.ts';
+import { pinMarks, stringMark } from './string-way.ts';
 
 /** How far the planes are drawn before and behind the bridge, mm. */
 const BEFORE = 27;
 const BEHIND = 28;
 
-/** The string that the section shows: the one next to the middle, on the bass side. */
+/** The string that the section along the middle shows: the one next to it, on the bass side. */
 export const middleString = (design: Design): SolvedString =>
   design.strings[Math.floor((design.strings.length - 1) / 2)] as SolvedString;
 
-/**
- * A section along the middle, seen from the right of the view from the tail: the nut lies to the right, so page x = −(distance from the nut); y DOWN from the fret plane, mm.
- * The string next to the middle is seen beyond it. The straightedge lies as it did strings off: higher than the fret plane at pitch by the rise.
- */
-export const middle = (job: Settled, design: Design): Drawing => {
-  const { slot, pins, guitar } = job;
-  const { bridgeFront: front, bridgeRear: rear, saddleLine, topHeight, deckCentre, slotFloor } = design;
-  const { under } = job.saddle;
-  const { bottom, thickness } = design.saddle;
-  const string = middleString(design);
-  const at = (x: number, z: number) => ({ x: -x, y: -z });
+/** The string that a section at y shows: in the middle as above, elsewhere the nearest. */
+const stringNear = (design: Design, y: number): SolvedString =>
+  y === 0
+    ? middleString(design)
+    : design.strings.reduce((best, s) =>
+        Math.abs(s.acrossAtSaddle - y) < Math.abs(best.acrossAtSaddle - y) ? s : best,
+      );
+
+const at = (x: number, z: number): Point => ({ x: -x, y: -z });
+
+const titleOf = (y: number, isPast: boolean): Label => {
+  if (y === 0) return ['Along the middle'];
+  const side = y < 0 ? 'bass side' : 'treble side';
+  return ['Along, ', length(Math.abs(y)), ` from the middle, ${side}`, ...(isPast ? [': past the bridge'] : [])];
+};
+
+/** The top under the bridge, on its dome along the guitar. */
+const topLine = (job: Settled, design: Design, y: number, tailward: number, nutward: number): Path => {
+  const { radiusAlong } = job.top;
+  const [from, to] = [tailward, nutward].map((x) => at(x, undersideHeight(job, y, x - design.saddleLine.x))) as [
+    Point,
+    Point,
+  ];
+  return radiusAlong === 'flat' ? polyline([from, to], false) : pen(from).arc(to, radiusAlong, 1).path();
+};
+
+/** The saddle and what lies under it where a plane along the guitar cuts them; none beyond the saddle's ends. */
+const saddleMarks = (job: Settled, design: Design, y: number): readonly Mark[] => {
+  const { saddleLine } = design;
+  if (Math.abs(y) >= halfSaddle(design, 'across')) return [];
   const aslant = Math.hypot(1, saddleLine.slant);
-  const halfSlot = (slot.width / 2) * aslant;
-  const halfThick = (thickness / 2) * aslant;
-  const crown = crownHeight(design.cut ?? design.crown, 0);
-  const saddleFront = saddleLine.x - halfThick;
-  const saddleRear = saddleLine.x + halfThick;
-  const slotFront = saddleLine.x - halfSlot;
-  const slotRear = saddleLine.x + halfSlot;
-  const nutward = front - BEFORE;
-  const tailward = rear + BEHIND;
-  const halfHole = pins.hole / 2;
-  const pinX = string.pin.y;
-  const halfHead = pins.hole * 0.75;
-  const rise = guitar.rise;
-
-  const section = polyline(
-    [
-      at(rear, topHeight),
-      at(rear, deckCentre),
-      at(slotRear, deckCentre),
-      at(slotRear, slotFloor),
-      at(slotFront, slotFloor),
-      at(slotFront, deckCentre),
-      at(front, deckCentre),
-      at(front, topHeight),
-    ],
-    true,
-  );
+  const middle = saddleLineAt(saddleLine, y);
+  const [halfSlot, halfThick] = [(job.slot.width / 2) * aslant, (design.saddle.thickness / 2) * aslant];
+  const crown = crownHeight(design.cut ?? design.crown, y);
+  const fall = drop(floorRadius(job), y);
+  const [bottom, floor] = [design.saddle.bottom - fall, design.slotFloor - fall];
   const round = Math.min(halfThick, crown - bottom);
-  const saddle = pen(at(saddleRear, bottom))
-    .line(at(saddleRear, crown - round))
-    .arc(at(saddleLine.x, crown), halfThick, 1)
-    .arc(at(saddleFront, crown - round), halfThick, 1)
-    .line(at(saddleFront, bottom))
+  const saddle = pen(at(middle + halfThick, bottom))
+    .line(at(middle + halfThick, crown - round))
+    .arc(at(middle, crown), halfThick, 1)
+    .arc(at(middle - halfThick, crown - round), halfThick, 1)
+    .line(at(middle - halfThick, bottom))
     .close();
-  const element = block(at(slotRear, bottom), at(slotFront, slotFloor));
-  const deckAtPin = string.leaves.z;
-  const head = pen(at(pinX + halfHead, deckAtPin))
-    .arc(at(pinX, deckAtPin + halfHead), halfHead, 1)
-    .arc(at(pinX - halfHead, deckAtPin), halfHead, 1)
-    .close();
-
-  const marks: Mark[] = [
-    stroke('bridge.section', section, {
-      line: 'outline',
-      purpose: 'show',
-      matter: 'wood',
-      hatch: { holes: [] },
-      jobPath: 'bridge.thickness',
-    }),
+  return [
     stroke('saddle.section', saddle, {
       line: 'outline',
       purpose: 'show',
@@ -83,41 +75,26 @@ export const middle = (job: Settled, design: Design): Drawing => {
       hatch: { holes: [], angle: 135 },
       jobPath: 'slot.width',
     }),
-    ...(under > 0 ? [elementMark(element)] : []),
-    showLine('top', at(tailward, topHeight), at(nutward, topHeight), 'outline'),
-    showLine('pin.hole.rear', at(pinX + halfHole, deckCentre), at(pinX + halfHole, topHeight), 'hidden'),
-    showLine('pin.hole.front', at(pinX - halfHole, deckCentre), at(pinX - halfHole, topHeight), 'hidden'),
-    showLine('pin.centre', at(pinX, deckAtPin + halfHead + 3), at(pinX, topHeight - 3), 'centre'),
-    stroke('pin.head', head, { line: 'phantom', purpose: 'show', matter: 'pin' }),
-    { ...showLine('fretPlane', at(tailward, 0), at(nutward, 0), 'phantom'), jobPath: 'guitar.neckPlaneHeight' },
-    { ...showLine('straightedge', at(tailward, rise), at(nutward, rise), 'thin'), jobPath: 'guitar.rise' },
-    stroke(
-      'string',
-      polyline(
-        [
-          at(nutward, string.heightAboveFretPlane - string.slope * (string.breakX - nutward)),
-          at(string.breakX, string.heightAboveFretPlane),
-          at(string.leaves.x, string.leaves.z),
-          at(string.leaves.x, topHeight - 2),
-        ],
-        false,
-      ),
-      { line: 'outline', purpose: 'show' },
-    ),
-    note(
-      'string.breakAngle',
-      at(string.breakX, crown),
-      [`${shortName(string.name)} breaks by `, angle(string.breakAngle)],
-      {
-        shift: { dx: 0, dy: -1 },
-      },
-    ),
-    note('fretPlane.name', at(nutward, 0), ['fret plane'], { anchor: 'end', shift: { dx: 0.5, dy: 1.1 } }),
-    note('straightedge.name', at(tailward, rise), ['straightedge'], { anchor: 'start', shift: { dx: -0.6, dy: -0.4 } }),
+    ...(job.saddle.under > 0 ? [elementMark(block(at(middle + halfSlot, bottom), at(middle - halfSlot, floor)))] : []),
+  ];
+};
+
+/** What is measured on the centre line, and so is shown in its own section only. */
+const centreMarks = (
+  job: Settled,
+  design: Design,
+  rear: number,
+  tailward: number,
+  nutward: number,
+): readonly Mark[] => {
+  const { under } = job.saddle;
+  const { saddleLine, topHeight, deckCentre } = design;
+  const { rise } = job.guitar;
+  return [
     note(
       'slot.depth',
       at(saddleLine.x, topHeight),
-      ['slot ', length(slot.depth), ' deep', ...(under > 0 ? [', element ', length(under)] : [])],
+      ['slot ', length(job.slot.depth), ' deep', ...(under > 0 ? [', element ', length(under)] : [])],
       { anchor: 'start', shift: { dx: -1, dy: 1.4 }, jobPath: 'slot.depth' },
     ),
     upright(
@@ -133,7 +110,58 @@ export const middle = (job: Settled, design: Design): Drawing => {
       'light ',
       length(design.straightedgeClearance),
     ]),
-    note('title', at(nutward, Math.max(crown, rise)), ['Along the middle'], {
+  ];
+};
+
+/**
+ * A section along the guitar, in the middle or at another place across, seen from the right of the view from the tail: the nut lies to the right, so page x = −(distance from the nut); y DOWN from the fret plane, mm.
+ * A string beside it is seen beyond it. The straightedge lies as it did strings off: higher than the fret plane at pitch by the rise.
+ */
+export const middle = (job: Settled, design: Design): Drawing => {
+  const y = job.show.sectionAcross;
+  const { bridgeFront: front, bridgeRear } = design;
+  const { wood } = sectionAlong(job, design, y);
+  const rear = wood.length > 0 ? -boundsOf(wood).minX : bridgeRear;
+  const string = stringNear(design, y);
+  const crown = crownHeight(design.cut ?? design.crown, y);
+  const nutward = front - BEFORE;
+  const tailward = rear + BEHIND;
+  const { rise } = job.guitar;
+  const over = bridgeTopAt(job, y);
+  const under = undersideHeight(job, y);
+
+  const marks: Mark[] = [
+    ...wood.map((outline, k) =>
+      stroke(k === 0 ? 'bridge.section' : `bridge.section.${k + 1}`, outline, {
+        line: 'outline',
+        purpose: 'show',
+        matter: 'wood',
+        hatch: { holes: [] },
+        jobPath: 'bridge.thickness',
+      }),
+    ),
+    ...saddleMarks(job, design, y),
+    stroke('top', topLine(job, design, y, tailward, nutward), { line: 'outline', purpose: 'show' }),
+    ...pinMarks(job, string, at, [over, under]),
+    { ...showLine('fretPlane', at(tailward, 0), at(nutward, 0), 'phantom'), jobPath: 'guitar.neckPlaneHeight' },
+    { ...showLine('straightedge', at(tailward, rise), at(nutward, rise), 'thin'), jobPath: 'guitar.rise' },
+    stringMark(job, design, string, at, nutward, under),
+    note(
+      'string.breakAngle',
+      at(string.breakX, crown),
+      [`${shortName(string.name)} breaks by `, angle(string.breakAngle)],
+      {
+        shift: { dx: 0, dy: -1 },
+      },
+    ),
+    note('fretPlane.name', at(nutward, 0), ['fret plane'], { anchor: 'end', shift: { dx: 0.5, dy: 1.1 } }),
+    note('straightedge.name', at(tailward, rise), ['straightedge'], { anchor: 'start', shift: { dx: -0.6, dy: -0.4 } }),
+    ...(y === 0
+      ? centreMarks(job, design, rear, tailward, nutward)
+      : wood.length > 0
+        ? [upright('thickness', at(rear, over), at(rear, under), -tailward, -1.4)]
+        : []),
+    note('title', at(nutward, Math.max(crown, rise)), titleOf(y, wood.length === 0), {
       anchor: 'end',
       bold: true,
       shift: { dx: 0.7, dy: -2.5 },

@@ -1,16 +1,17 @@
 import { endProfile } from '../bridge/profile.ts';
-import { undersideHeight } from '../bridge/surface.ts';
+import { type Section, sectionAcross } from '../bridge/section.ts';
+import { floorRadius, undersideHeight } from '../bridge/surface.ts';
 import type { Design } from '../design.ts';
 import type { Drawing, Label, Mark } from '../drawing.ts';
 import { boardRadius } from '../instrument/board.ts';
-import { across, fixedLength, forHand, note, radius, showLine, stroke, upright } from '../marks.ts';
-import { halfSlot, saddleOutline } from '../saddle/face.ts';
+import { across, fixedLength, forHand, length, note, radius, showLine, stroke, upright } from '../marks.ts';
+import { saddleOutline, underSaddle } from '../saddle/face.ts';
 import type { Settled } from '../settle.ts';
 import { circle } from '../shape/arc.ts';
 import { pen, polyline } from '../shape/path.ts';
 import { drop } from '../shape/sagitta.ts';
 import type { Path } from '../shape/types.ts';
-import { block, elementMark } from './element.ts';
+import { elementMark } from './element.ts';
 
 /** How far the top is drawn beyond the bridge, mm. */
 const BEYOND = 5;
@@ -29,36 +30,72 @@ const crownWords = (job: Settled, { cut }: Design): Label => {
   return ['crown ', radius(cut.radius), job.saddle.crown === 'gauge' && cut.radius !== 'flat' ? ' gauge' : ''];
 };
 
-/** A section at the saddle line, seen from the tail: x across (+ treble, to the right; mirrored for the left hand), y DOWN from the fret plane, mm. */
+/** The plane that cuts the bridge: at the saddle line, along which the saddle stands in its slot; or square to the centre line at a distance from the nut. */
+interface Plane {
+  readonly title: Label;
+  readonly at: number;
+  readonly wood: readonly Path[];
+  readonly isAtSaddle: boolean;
+}
+
+const planeOf = (job: Settled, design: Design): Plane => {
+  const { sectionAlong } = job.show;
+  if (sectionAlong === 'saddle')
+    return { title: ['From the tail'], at: design.saddleLine.x, wood: [endProfile(job)], isAtSaddle: true };
+  const at = design.datum.x - job.bridge.frontToSaddle + sectionAlong;
+  const { wood }: Section = sectionAcross(job, design, at);
+  const where = [
+    'From the tail, cut ',
+    length(Math.abs(sectionAlong)),
+    sectionAlong < 0 ? ' before' : ' behind',
+    ' the front edge',
+  ];
+  return { title: wood.length > 0 ? where : [...where, ': past the bridge'], at, wood, isAtSaddle: false };
+};
+
+/** The saddle and what lies under it: cut at the saddle line, elsewhere only where they would stand. */
+const saddleMarks = ({ isAtSaddle }: Plane, saddle: Path, element: readonly Path[]): readonly Mark[] =>
+  isAtSaddle
+    ? [
+        stroke('saddle', saddle, { line: 'outline', purpose: 'show', matter: 'bone', jobPath: 'slot.depth' }),
+        ...element.map(elementMark),
+      ]
+    : [stroke('saddle', saddle, { line: 'phantom', purpose: 'show', jobPath: 'slot.depth' })];
+
+/**
+ * A section across, seen from the tail: x across (+ treble, to the right; mirrored for the left hand), y DOWN from the fret plane, mm. At the saddle line it shows the saddle in its slot; square to the centre line
+ * anywhere else the wood alone, and where the saddle would stand.
+ */
 export const tail = (job: Settled, design: Design): Drawing => {
   const { bridge, guitar } = job;
   const half = bridge.length / 2;
   const shoulder = bridge.deckWidth / 2;
   const { profile, strings } = design;
-  const saddle = saddleOutline(design, 'across');
-  const floor = halfSlot(job, design, 'across');
-  const element =
-    job.saddle.under > 0 ? [block({ x: -floor, y: -design.saddle.bottom }, { x: floor, y: -design.slotFloor })] : [];
+  const plane = planeOf(job, design);
+  const behind = plane.isAtSaddle ? 0 : plane.at - design.saddleLine.x;
+  const saddle = saddleOutline(design, 'across', floorRadius(job));
+  const element = job.saddle.under > 0 ? [underSaddle(job, design, 'across')] : [];
   const board = boardRadius(guitar, design.saddleLine.x);
   const reach = Math.min(job.strings.spread / 2 + 9, board === 'flat' ? Number.POSITIVE_INFINITY : board * 0.95);
   const bottom = -undersideHeight(job, half);
   const highest = Math.max(...strings.map((s) => s.heightAboveFretPlane + s.gauge));
 
   const marks: Mark[] = [
-    stroke('bridge.profile', endProfile(job), {
-      line: 'outline',
-      purpose: 'show',
-      matter: 'wood',
-      hatch: { holes: [saddle, ...element] },
-      jobPath: 'bridge.topRadius',
-    }),
-    stroke('top', archedLine(guitar.topRadius, design.topHeight, half + BEYOND), {
+    ...plane.wood.map((wood, k) =>
+      stroke(k === 0 ? 'bridge.profile' : `bridge.profile.${k + 1}`, wood, {
+        line: 'outline',
+        purpose: 'show',
+        matter: 'wood',
+        hatch: { holes: plane.isAtSaddle ? [saddle, ...element] : [] },
+        jobPath: 'bridge.topRadius',
+      }),
+    ),
+    stroke('top', archedLine(guitar.topRadius, undersideHeight(job, 0, behind), half + BEYOND), {
       line: 'outline',
       purpose: 'show',
       jobPath: 'guitar.topRadius',
     }),
-    stroke('saddle', saddle, { line: 'outline', purpose: 'show', matter: 'bone', jobPath: 'slot.depth' }),
-    ...element.map(elementMark),
+    ...saddleMarks(plane, saddle, element),
     stroke('board', archedLine(board, 0, reach), {
       line: 'phantom',
       purpose: 'show',
@@ -95,6 +132,18 @@ export const tail = (job: Settled, design: Design): Drawing => {
       -4.4,
       'bridge.tipThickness',
     ),
+    ...(bridge.tipTreble === 'same'
+      ? []
+      : [
+          upright(
+            'bridge.tipTreble',
+            { x: half, y: -profile.tipTopTreble },
+            { x: half, y: -profile.tipUnderside },
+            half,
+            4.4,
+            'bridge.tipTreble',
+          ),
+        ]),
     across(
       'strings.spread',
       { x: -job.strings.spread / 2, y: -(strings[0]?.heightAboveFretPlane ?? 0) },
@@ -136,7 +185,7 @@ export const tail = (job: Settled, design: Design): Drawing => {
     note('treble', { x: half, y: bottom }, ['treble'], { anchor: 'end', shift: { dx: 0, dy: 1.6 } }),
   ];
   const header: readonly Mark[] = [
-    note('title', { x: -half, y: -highest }, ['From the tail'], {
+    note('title', { x: -half, y: -highest }, plane.title, {
       anchor: 'start',
       bold: true,
       shift: { dx: 0, dy: -2 },

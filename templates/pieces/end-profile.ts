@@ -1,7 +1,9 @@
 import { endProfile } from '../../geometry/bridge/profile.ts';
+import { pyramidOf } from '../../geometry/bridge/pyramid.ts';
+import { undersideHeight } from '../../geometry/bridge/surface.ts';
 import type { Mark } from '../../geometry/drawing.ts';
 import { across, forHand, length, note, radius, showLine, stroke, upright } from '../../geometry/marks.ts';
-import { halfSlot } from '../../geometry/saddle/face.ts';
+import { slotFloorLine } from '../../geometry/saddle/face.ts';
 import type { Piece } from './piece.ts';
 
 /** The bridge's section across, to hold against the blank's rear end: deck arc, wings, tips, and the underside on the dome. */
@@ -12,17 +14,40 @@ export const endProfilePiece: Piece = {
   use: 'Shape the arch of the deck and the fall of the wings, seen from the end.',
   draw: (job, design) => {
     const { bridge, guitar, slot } = job;
+    const pyramid = bridge.footprint === 'pyramid' ? pyramidOf(job, -1) : undefined;
     const half = bridge.length / 2;
     const shoulder = bridge.deckWidth / 2;
-    const { profile, deckCentre, topHeight, slotFloor } = design;
+    const { profile, deckCentre, topHeight } = design;
     const top = -Math.max(deckCentre, profile.shoulderBass, profile.shoulderTreble);
     const bottom = -profile.tipUnderside;
-    const floor = halfSlot(job, design, 'across');
+    const floor = slotFloorLine(job, design, 'across');
     const marks: Mark[] = [
       stroke('outline', endProfile(job), { line: 'outline', purpose: 'cut' }),
-      showLine('slotFloor', { x: -floor, y: -slotFloor }, { x: floor, y: -slotFloor }, 'hidden'),
+      stroke('slotFloor', { segments: [floor], closed: false }, { line: 'hidden', purpose: 'show' }),
       showLine('centre', { x: 0, y: top - 6 }, { x: 0, y: bottom + 4 }, 'centre'),
       upright('tip', { x: -half, y: -profile.tipTop }, { x: -half, y: -profile.tipUnderside }, -half, -2.4),
+      ...(bridge.tipTreble === 'same'
+        ? []
+        : [
+            upright(
+              'tipTreble',
+              { x: half, y: -profile.tipTopTreble },
+              { x: half, y: -profile.tipUnderside },
+              half,
+              5.2,
+            ),
+          ]),
+      ...(pyramid
+        ? [
+            upright(
+              'pyramid',
+              { x: -pyramid.ridge.x, y: -pyramid.ridge.y },
+              { x: -pyramid.ridge.x, y: -undersideHeight(job, pyramid.ridge.x) },
+              -half,
+              -5.2,
+            ),
+          ]
+        : []),
       upright('thickness', { x: 0, y: -deckCentre }, { x: 0, y: -topHeight }, half, 2.4),
       across(
         'deck',

@@ -142,9 +142,8 @@ export const footprint: Piece = {
         { x: half + 6, y: saddleLineAt(saddleLine, half + 6) },
         'centre',
       ),
-      note('saddleLine.name', { x: half, y: saddleLineAt(saddleLine, half) }, ['saddle line'], {
-        anchor: 'end',
-        shift: { dx: -0.8, dy: 1.1 },
+      note('saddleLine.name', { x: half - 10, y: saddleLineAt(saddleLine, half - 10) }, ['saddle line'], {
+        roams: true,
       }),
       note(
         'fromFret12.bass',
@@ -164,8 +163,16 @@ export const footprint: Piece = {
           shift: { dx: -0.6, dy: -0.6 },
         },
       ),
-      note('bass', { x: -half, y: front }, ['bass'], { anchor: 'start', bold: true, shift: { dx: 0.8, dy: 1.4 } }),
-      note('treble', { x: half, y: front }, ['treble'], { anchor: 'end', bold: true, shift: { dx: -0.8, dy: 1.4 } }),
+      note('bass', { x: -half, y: front - BEFORE }, ['bass'], {
+        anchor: 'start',
+        bold: true,
+        shift: { dx: 0.6, dy: -0.4 },
+      }),
+      note('treble', { x: half, y: front - BEFORE }, ['treble'], {
+        anchor: 'end',
+        bold: true,
+        shift: { dx: -0.6, dy: -0.4 },
+      }),
       note('towardsNut', { x: half, y: front }, ['towards the nut ↑'], {
         anchor: 'end',
         shift: { dx: -0.6, dy: -1.9 },
@@ -173,7 +180,7 @@ export const footprint: Piece = {
       ...below.map(([id, label], k) => note(id, { x: 0, y: rear }, label, { shift: { dx: 0, dy: 4.6 + 1.3 * k } })),
       across('length', { x: -half, y: front }, { x: half, y: front }, front - BEFORE - 6, -2.6),
       upright('depth', { x: half, y: front }, { x: 0, y: rear }, half, 4.2),
-      upright('frontToSaddle', { x: -half, y: front }, { x: -half, y: datum.x }, -half, -3.6),
+      upright('frontToSaddle', { x: -half, y: datum.x - bridge.frontToSaddle }, { x: -half, y: datum.x }, -half, -3.6),
       upright('saddleToPins', { x: -half, y: datum.x }, { x: -half, y: pinRow }, -half, -6),
       across('pinSpread', bass.pin, treble.pin, rear, 3, undefined, [
         hasPins ? 'pins ' : 'holes ',

@@ -1,4 +1,4 @@
-import { grainKept, plateCap } from '../../geometry/bridge/plate-cap.ts';
+import { plateCap } from '../../geometry/bridge/plate-cap.ts';
 import type { Label, Mark } from '../../geometry/drawing.ts';
 import { across, forHand, length, note, showLine, stroke, upright } from '../../geometry/marks.ts';
 import { circle } from '../../geometry/shape/arc.ts';
@@ -43,15 +43,8 @@ export const plateCapPiece: Piece = {
       ['sizes', [length(thickness), ` thick · ${holes.length} holes ⌀ `, length(job.pins.hole)]],
       ...(stagger > 0
         ? ([
-            [
-              'stagger',
-              [
-                'holes lie along the grain: each line through one only, with ',
-                length(grainKept),
-                ' between, if staggered by ',
-                length(stagger),
-              ],
-            ],
+            ['inLine', ['pin holes stand in line along the grain: turn it, or']],
+            ['stagger', ['stagger them by ', length(stagger), ' more, square to it']],
           ] as const)
         : []),
     ];

@@ -107,6 +107,8 @@ export const saddleCrown: Piece = {
     const { length: long, thickness } = design.saddle;
     const half = long / 2;
     const front = thickness / 2;
+    // The saddle's ends fill the slot's; in one that is open, they are sawn square.
+    const ends = job.slot.ends === 'round' ? 'round' : 'square';
     const pass = lastPass(job, design);
     const places = design.strings.map((s, k) => placeOf(design, s, pass?.strings[k]));
     // What is written keeps clear of the crosses, wherever they lie.
@@ -115,7 +117,7 @@ export const saddleCrown: Piece = {
     const below = Math.max(front + ON, ...crosses.map((y) => y + MISS));
     // The page is turned: its y runs down towards the front face.
     const marks: readonly Mark[] = [
-      stroke('outline', slotOutline({ length: long, width: thickness }, { x: 0, slant: 0 }), {
+      stroke('outline', slotOutline({ length: long, width: thickness, ends }, { x: 0, slant: 0 }), {
         line: 'outline',
         purpose: 'cut',
       }),
