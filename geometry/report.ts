@@ -1,5 +1,6 @@
 import { existing } from './bridge/existing.ts';
 import { load } from './bridge/load.ts';
+import { pinHoles, reamDepth } from './bridge/pins.ts';
 import { capToBrace, plateCap } from './bridge/plate-cap.ts';
 import { position } from './bridge/position.ts';
 import { advise } from './checks/advise.ts';
@@ -42,6 +43,7 @@ const slot = (job: Settled, design: Design) => {
     slant: best.slant,
     width: job.slot.width,
     length: job.slot.length,
+    ends: job.slot.ends,
     thicknessNeeded: thicknessNeeded(
       best,
       strings.map((s) => ({ across: s.acrossAtSaddle, neededX: job.guitar.scale + s.neededSetback })),
@@ -172,7 +174,7 @@ export const report = (job: Settled, design: Design, asked: Job = job) => {
       crownMiss: design.cut?.misses[k] ?? 0,
       saddleHeight: s.saddleHeight,
       behindSlotMiddle: s.behindMiddle,
-      leavesBridgeAt: s.leaves,
+      leavesBridgeAt: { x: s.leaves.x, z: s.leaves.z },
       slopeAngle: s.angleIn,
       breakAngle: s.breakAngle,
       fanAngle: s.fan,
@@ -180,6 +182,7 @@ export const report = (job: Settled, design: Design, asked: Job = job) => {
       downforce: s.downforce,
       lifeLeft: life[k]?.atFret12 ?? null,
       lifeLimit: life[k]?.limit ?? null,
+      leavesBridgeBy: s.leaves.touch,
       pin: { across: s.pin.x, fromNut: s.pin.y },
     })),
     totals: { tension: design.totalTension, downforce: design.totalDownforce },
@@ -200,6 +203,11 @@ export const report = (job: Settled, design: Design, asked: Job = job) => {
     },
     slot: slot(job, design),
     saddle: saddle(job, design),
+    pins: {
+      hold: job.pins.hold,
+      holes: pinHoles(job, design).map(({ id, at, diameter }) => ({ id, across: at.x, fromNut: at.y, diameter })),
+      reamDepth: reamDepth(job) ?? null,
+    },
     load: {
       says: 'An estimate, to compare alternatives by: peel concentrates at the edge, so it never says that one is right.',
       area: glue.area,
@@ -207,6 +215,7 @@ export const report = (job: Settled, design: Design, asked: Job = job) => {
       secondMoment: glue.secondMoment,
       tension: design.totalTension,
       downforce: design.totalDownforce,
+      held: design.held,
       cases: glue.cases,
       strings: glue.strings,
     },

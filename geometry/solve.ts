@@ -3,7 +3,7 @@ import { heldIn } from './bridge/load.ts';
 import { leavesAt, pinCentres } from './bridge/pins.ts';
 import { profileHeights } from './bridge/profile.ts';
 import { type SaddleLine, saddleLineAt, slotLine } from './bridge/slot.ts';
-import { deckHeight, topHeight, undersideHeight } from './bridge/surface.ts';
+import { deckHeight, floorRadius, topHeight, undersideHeight } from './bridge/surface.ts';
 import { unbuildable, unsolvable } from './constructible.ts';
 import type { Design, SolvedString } from './design.ts';
 import { fretAt } from './instrument/frets.ts';
@@ -17,6 +17,7 @@ import { isMarkedIn, layGauges, nearestGauge } from './saddle/gauges.ts';
 import { type StringLine, stringLine, wantedAt } from './saddle/heights.ts';
 import { bestRadius, type CrownFit } from './saddle/radius.ts';
 import { type Settled, settle } from './settle.ts';
+import { drop } from './shape/sagitta.ts';
 import type { Point } from './shape/types.ts';
 
 const DEGREES = 180 / Math.PI;
@@ -69,7 +70,7 @@ const solveString = (job: Settled, k: number, shared: Shared): SolvedString => {
     pin,
     deck,
     exposure: heightAboveFretPlane - deck,
-    saddleHeight: heightAboveFretPlane - shared.bottom,
+    saddleHeight: heightAboveFretPlane - (shared.bottom - drop(floorRadius(job), y)),
     behindMiddle: breakX - saddleLineAt(shared.line, y),
     leaves,
     angleIn: angleIn * DEGREES,

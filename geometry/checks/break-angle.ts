@@ -14,6 +14,9 @@ export const breakAngle: Check = {
   fixes: [
     ['pins.fromSaddle'],
     ['pins.leaves'],
+    ['pins.below'],
+    ['pins.rampDepth'],
+    ['pins.ramp', 'pins.rampDepth'],
     ['bridge.thickness'],
     ['bridge.tilt'],
     ['bridge.topRadius'],

@@ -20,6 +20,7 @@ import { pinFan } from './pin-fan.ts';
 import { pinWood } from './pin-wood.ts';
 import { pinsMeetHoles } from './pins-meet-holes.ts';
 import { plateCap } from './plate-cap.ts';
+import { reaming } from './reaming.ts';
 import { registerPins } from './register-pins.ts';
 import { relief } from './relief.ts';
 import { rise } from './rise.ts';
@@ -43,6 +44,7 @@ export const checks: readonly Check[] = [
   woodUnderSlot,
   frontWall,
   pinWood,
+  reaming,
   breakAngle,
   thickness,
   tip,

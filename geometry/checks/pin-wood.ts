@@ -1,20 +1,23 @@
+import { slotCut } from '../bridge/slot.ts';
+import { contains } from '../shape/measure.ts';
+import { distanceTo } from '../shape/nearest.ts';
 import type { Check } from './check.ts';
 import { listed } from './say.ts';
-import { fromLine, slotSpine } from './slot-walls.ts';
 
-/** The wood between the slot's outline and the edge of each pin hole. */
+/** The wood between the slot's outline and the edge of each hole behind it; a tie block's holes stand in no deck. */
 export const pinWood: Check = {
   id: 'pinWood',
   path: 'pins.fromSaddle',
   facts: (job, design) => {
-    const { spine, off } = slotSpine(job, design);
+    if (job.pins.hold === 'tied') return [];
+    const slot = slotCut(job, design.saddleLine);
     return design.strings.map(({ name, pin }) => ({
       where: name,
-      value: fromLine(spine, pin) - off - job.pins.hole / 2,
+      value: distanceTo(slot, pin) * (contains(slot, pin) ? -1 : 1) - job.pins.hole / 2,
     }));
   },
-  says: (found) => `Wood between slot and pin holes: ${listed(found)}`,
-  means: { low: 'The bridge may split along its pins.' },
+  says: (found) => `Wood between slot and ${found.job.pins.hold === 'pins' ? 'pin holes' : 'holes'}: ${listed(found)}`,
+  means: { low: 'The bridge may split along its holes.' },
   fixes: [
     ['pins.fromSaddle'],
     ['pins.hole'],

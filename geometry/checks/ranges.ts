@@ -90,6 +90,7 @@ export const usualRanges = define({
   saddleThickness: { title: 'Saddle thickness', kind: 'length', steel: between(2, 2.3, 3.3, 6.5) },
   saddleEnd: { title: 'Saddle beyond the outer strings', kind: 'length', steel: between(4, 6, 16, 22) },
   boardEdge: { title: 'Outer strings to the board’s edge', kind: 'length', steel: between(2, 2.8, 5, 6.5) },
+  reaming: { title: 'Reaming for the pins', kind: 'length', steel: between(0, 0, 20, 30) },
   pinFan: { title: 'Sideways turn to the pins', kind: 'angle', steel: atMost(12, 20) },
   crownRadius: { title: 'Crown against the board', kind: 'share', steel: between(0.65, 0.8, 1.3, 1.6) },
   scar: { title: 'Old scar covered', kind: 'length', steel: atLeast(0.2, 0) },

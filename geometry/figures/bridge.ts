@@ -1,8 +1,9 @@
+import { footprints } from '../bridge/footprints/index.ts';
 import type { Design } from '../design.ts';
 import type { Settled } from '../settle.ts';
 import type { Figure } from './figure.ts';
 import { dropIs } from './heights.ts';
-import { inputs } from './inputs.ts';
+import { type Given, inputs } from './inputs.ts';
 import { neckPlaneHeight, rise } from './neck.ts';
 import { saddleLineFromNut, saddleSlant } from './slot.ts';
 import { sources } from './sources.ts';
@@ -106,13 +107,25 @@ export const bridgeFront: Figure = {
   ...job,
   id: 'bridgeFront',
   title: 'Nut to the bridge’s front edge',
-  about: 'From the nut’s front edge to the bridge’s, on the centre line.',
+  about: 'From the nut’s front edge to the bridge’s foremost point.',
   value: (_, design) => design.bridgeFront,
-  how: (settled, design, k) => ({
-    formula: 'x_f = x_0 − f',
-    inputs: inputs(settled, design, k, { x_0: datum(settled).x_0, f: 'bridge.frontToSaddle' }),
-    source: sources.definition,
-  }),
+  how: (settled, design, k) => {
+    const before = footprints[settled.bridge.footprint].frontAtCentre?.(settled.bridge) ?? 0;
+    const foremost: Given = {
+      name: 'the foremost point before the front edge on the centre line',
+      value: before,
+      kind: 'length',
+    };
+    return {
+      formula: before === 0 ? 'x_f = x_0 − f' : 'x_f = x_0 − f − v',
+      inputs: inputs(settled, design, k, {
+        x_0: datum(settled).x_0,
+        f: 'bridge.frontToSaddle',
+        v: before === 0 ? undefined : foremost,
+      }),
+      source: sources.definition,
+    };
+  },
 };
 
 export const bridgeRear: Figure = {

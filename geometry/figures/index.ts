@@ -3,6 +3,7 @@ import * as breakPoints from './break-points.ts';
 import * as bridge from './bridge.ts';
 import * as crown from './crown.ts';
 import type { Figure } from './figure.ts';
+import * as glue from './glue.ts';
 import * as heights from './heights.ts';
 import { neededSetback } from './intonation.ts';
 import * as life from './life.ts';
@@ -102,6 +103,7 @@ export const figures: readonly Figure[] = [
   saddleHeights.blankThickness,
   breakAngle.pinAcross,
   breakAngle.pinFromNut,
+  breakAngle.reamDepth,
   breakAngle.leavesFromNut,
   breakAngle.leavesHeight,
   breakAngle.slopeAngle,
@@ -112,9 +114,9 @@ export const figures: readonly Figure[] = [
   breakAngle.totalDownforce,
   plateCap.capApart,
   plateCap.capStagger,
-  load.gluedArea,
-  load.gluedCentre,
-  load.secondMoment,
+  glue.gluedArea,
+  glue.gluedCentre,
+  glue.secondMoment,
   load.stringMoment,
   load.stringMomentFree,
   ...load.loadCases,

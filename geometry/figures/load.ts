@@ -3,80 +3,15 @@ import type { Design } from '../design.ts';
 import type { Settled } from '../settle.ts';
 import { leavesFromNut, slopeAngle } from './break-angle.ts';
 import { breakPointFromNut } from './break-points.ts';
-import { bridgeFront, bridgeRear, topHeight } from './bridge.ts';
+import { bridgeRear, topHeight } from './bridge.ts';
 import type { Figure } from './figure.ts';
+import { gluedArea, gluedCentre, secondMoment } from './glue.ts';
 import { heightAboveFretPlane } from './heights.ts';
 import { every, inputs } from './inputs.ts';
 import { sources } from './sources.ts';
 import { tension } from './tension.ts';
 
-const named: Readonly<Record<Held, string>> = { pins: 'pins', wornPlate: 'worn plate', tied: 'tied strings' };
-
-const outline = (job: Settled) => ({
-  l: 'bridge.length',
-  d: 'bridge.depth',
-  ...(job.bridge.footprint === 'belly' && { d_t: 'bridge.wingDepth', w: 'bridge.bellyWidth' }),
-});
-
-export const gluedArea: Figure = {
-  id: 'gluedArea',
-  title: 'Glued area, mm²',
-  about: 'The footprint’s area, all of it taken as glued.',
-  kind: 'count',
-  per: 'job',
-  value: (job, design) => load(job, design).area,
-  how: (job, design, k) => ({
-    formula: job.bridge.footprint === 'belly' ? 'A = l·d_t + (d − d_t)·w/2' : 'A = l·d',
-    inputs: inputs(job, design, k, outline(job)),
-    source: 'Plane geometry: a belly’s two equal arcs on each side halve the rectangle they run across.',
-  }),
-};
-
-/** How deep a belly bridge is, as it stands behind the integrals over it. */
-const depthIs =
-  'D(y), how deep the footprint is at y, is d in the middle and d_t beyond the belly, w wide, with two equal arcs between them on each side';
-
-export const gluedCentre: Figure = {
-  id: 'gluedCentre',
-  title: 'Nut to the glued area’s middle',
-  about: 'From the nut’s front edge to the centroid of the glued area, about which the bridge would tip.',
-  kind: 'length',
-  per: 'job',
-  value: (job, design) => load(job, design).centreFromNut,
-  how: (job, design, k) =>
-    job.bridge.footprint === 'belly'
-      ? {
-          formula: `x_c = x_f + ∫D(y)² dy/(2·A) over the length l; ${depthIs}`,
-          inputs: inputs(job, design, k, { x_f: bridgeFront, A: gluedArea, ...outline(job) }),
-          source: sources.centroid,
-        }
-      : {
-          formula: 'x_c = x_f + d/2',
-          inputs: inputs(job, design, k, { x_f: bridgeFront, d: 'bridge.depth' }),
-          source: sources.centroid,
-        },
-};
-
-export const secondMoment: Figure = {
-  id: 'secondMoment',
-  title: 'Second moment of the glued area, mm⁴',
-  about: 'How much the glued area resists tipping: about the line across through its middle.',
-  kind: 'count',
-  per: 'job',
-  value: (job, design) => load(job, design).secondMoment,
-  how: (job, design, k) =>
-    job.bridge.footprint === 'belly'
-      ? {
-          formula: `I = ∫((D(y) − e)³ + e³)/3 dy over the length l, e = x_c − x_f; ${depthIs}`,
-          inputs: inputs(job, design, k, { x_f: bridgeFront, x_c: gluedCentre, ...outline(job) }),
-          source: sources.centroid,
-        }
-      : {
-          formula: 'I = l·d³/12',
-          inputs: inputs(job, design, k, outline(job)),
-          source: 'Second moment of a rectangle about the line through its middle.',
-        },
-};
+const named: Readonly<Record<Held, string>> = { pins: 'pins', wornPlate: 'worn plate', tied: 'held by the bridge' };
 
 const atCrown = 'T·cos θ·(z_s − z_t) − T·sin θ·(x_s − x_c)';
 const atCrowns = 'T_k·cos θ_k·(z_k − z_t) − T_k·sin θ_k·(s_k − x_c)';
@@ -106,7 +41,7 @@ const share = (id: string, title: string, held: Held): Figure => ({
 export const stringMoment = share('stringMoment', 'Tipping moment of the string, pins', 'pins');
 export const stringMomentFree = share(
   'stringMomentFree',
-  'Tipping moment of the string, worn plate or tied',
+  'Tipping moment of the string, worn plate or held by the bridge',
   'wornPlate',
 );
 

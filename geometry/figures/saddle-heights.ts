@@ -47,11 +47,23 @@ export const saddleHeight: Figure = {
   title: 'Saddle height',
   about: 'From the saddle’s bottom up to the string: its whole height here.',
   value: (_, design, k) => design.strings[k]?.saddleHeight,
-  how: (settled, design, k) => ({
-    formula: 'H = z_s − z_0',
-    inputs: inputs(settled, design, k, { z_s: heightAboveFretPlane, z_0: saddleBottom }),
-    source: sources.definition,
-  }),
+  how: (settled, design, k) =>
+    settled.slot.floor === 'dome'
+      ? {
+          formula: `H = z_s − z_0 + drop(R_t, y); ${dropIs}`,
+          inputs: inputs(settled, design, k, {
+            z_s: heightAboveFretPlane,
+            z_0: saddleBottom,
+            R_t: 'guitar.topRadius',
+            y: acrossAtSaddle,
+          }),
+          source: sources.definition,
+        }
+      : {
+          formula: 'H = z_s − z_0',
+          inputs: inputs(settled, design, k, { z_s: heightAboveFretPlane, z_0: saddleBottom }),
+          source: sources.definition,
+        },
 };
 
 export const fromBassEnd: Figure = {

@@ -1,4 +1,5 @@
 import type { Design } from '../design.ts';
+import { courseOf } from '../instrument/courses.ts';
 import { heardShift } from '../instrument/intonation.ts';
 import type { Job } from '../job.ts';
 import { breakPoint } from '../saddle/break-points.ts';
@@ -94,15 +95,24 @@ export const passAction = ofString(
         source: sources.typed,
       };
     const places = design.strings.map((_, at) => at).filter(isMeasured);
+    const course = (at: number) => courseOf(job.strings, at);
+    const mate = places.find((at) => course(at) === course(k));
+    if (mate !== undefined)
+      return {
+        formula: 'a = a_m, of the other string of its pair',
+        inputs: inputs(job, design, k, { a_m: path(mate) }),
+        source: sources.wanted,
+      };
     const before = places.findLast((at) => at < k) ?? 0;
     const after = places.find((at) => at > k) ?? 0;
-    const place = (name: string, at: number): Given => ({ name, value: at + 1, kind: 'count' });
+    const numbers = job.strings.courses === 'pairs' ? 'course’s' : 'string’s';
+    const place = (name: string, at: number): Given => ({ name, value: course(at) + 1, kind: 'count' });
     return {
       formula: 'a = a_p + (a_q − a_p)·(k − p)/(q − p)',
       inputs: inputs(job, design, k, {
         a_p: path(before),
         a_q: path(after),
-        k: place('the string’s number, from the bass', k),
+        k: place(`the ${numbers} number, from the bass`, k),
         p: place('the measured one’s before it', before),
         q: place('the measured one’s after it', after),
       }),

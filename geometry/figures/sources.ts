@@ -7,7 +7,8 @@ export const sources = {
   leastSquares: 'Least squares; equal temperament for the frets’ places.',
   leastMiss: 'The line whose largest miss is least: Chebyshev’s, found by exchange after de la Vallée Poussin.',
   cone: 'Definition of the crowns’ heights: a cone through the two radii (for strings that fan out: Hartstein, in American Lutherie), and a parabola for the relief.',
-  wanted: 'Definition: straight from bass to treble in string number.',
+  wanted: 'Definition: straight from bass to treble in string number, of pairs in the course’s.',
+  stretched: 'Plane geometry: a string stretched over two corners lies on the one to which it falls less steeply.',
   mersenne:
     'Mersenne’s law; Fletcher & Rossing, The Physics of Musical Instruments, 2nd ed., ch. 2. Densities from memory; the wrap’s helix is left out.',
   stretch:

@@ -6,9 +6,8 @@ const numberIn = (value: unknown, key: string): number | undefined => {
   return typeof found === 'number' && Number.isFinite(found) ? found : undefined;
 };
 
-/** A group with what a job of its time did not have; what it holds stays as it is, and what is no group is left for the reader to refuse. */
-const filled = (value: unknown, added: Bag): unknown =>
-  isBag(value) ? { ...added, ...value } : value === undefined ? added : value;
+/** A group with what a job of its time did not have; what it holds stays as it is, and what is no group, or is gone, is left for the reader to refuse. */
+const filled = (value: unknown, added: Bag): unknown => (isBag(value) ? { ...added, ...value } : value);
 
 /**
  * A job of version 1 as one of version 2, meaning the same: its setbacks stay as typed, its slot through the outer strings, and what version 1 could not say is not measured. Numbers in stored
@@ -76,7 +75,7 @@ export const fromVersion1 = (job: Bag): Bag => {
       hold: 'pins',
       arcRise: 3,
       secondRow: 10,
-      secondAside: 5,
+      secondAside: 6,
       below: 3,
       taper: 0.05,
       // A pin that seats in the hole as it was drilled, reamed to a depth of 6 mm.

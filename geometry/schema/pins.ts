@@ -59,8 +59,8 @@ export const pins = z.looseObject({
     kind: 'length',
     min: 0,
     max: 12,
-    usual: [4, 6],
-    preset: 5,
+    usual: [5, 7],
+    preset: 6,
     only: { path: 'strings.courses', is: 'pairs' },
   }),
   below: number({

@@ -91,6 +91,7 @@ const rows: Readonly<Record<CheckId, Row>> = {
   woodUnderSlot: { ...one('slot.depth', 7.7, 8.1), values: [1.8, 1.4] },
   frontWall: { ...one('bridge.frontToSaddle', 6.2, 5.1), values: [4.55, 3.45] },
   pinWood: { ...one('pins.fromSaddle', 6.8, 5.9), values: [2.65, 1.75] },
+  reaming: { ...one('pins.pinDiameter', 6.25, 6.75), values: [25, 35] },
   breakAngle: one('pins.leaves', 5.9, 4.5),
   thickness: { ...one('bridge.thickness', 10.9, 11.6), values: [10.9, 11.6] },
   tip: { ...one('bridge.tipThickness', 2.2, 1.9), values: [2.2, 1.9] },

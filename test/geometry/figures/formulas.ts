@@ -1,5 +1,5 @@
 import { endOf, highestOf, laid, squares, worst } from './crown-formulas.ts';
-import { centreOf, down, momentOf, secondMomentOf, share, shearOf } from './load-formulas.ts';
+import { areaOf, centreOf, down, momentOf, secondMomentOf, share, shearOf } from './load-formulas.ts';
 import { deg, drop, mean, rad, sum, type Values, whereFalls, whereLeast } from './values.ts';
 
 /** Works a figure out from its inputs alone. */
@@ -21,12 +21,35 @@ const sagAt = (v: Values, x: number, relief: number) =>
     ? 0
     : (4 * relief * (x - v.n('x_1')) * (v.n('x_j') - x)) / (v.n('x_j') - v.n('x_1')) ** 2;
 
-const across: Formula = (v) => {
-  if (!v.has('d_1')) return evenly(v, -v.n('S') / 2, v.n('S') / 2);
-  const d = v.all('d');
-  const halves = d.slice(1).map((one, i) => (one + (d[i] ?? 0)) / 2);
-  const gap = (v.n('S') - sum(halves)) / (d.length - 1);
-  return -v.n('S') / 2 + sum(halves.slice(0, v.n('k') - 1).map((half) => half + gap));
+/** Where strings lie: each set out from the one before it. */
+const across: Formula = typedOr('y_t', (v) => {
+  const n = v.n('n');
+  const inPairs = v.has('q');
+  const within = inPairs ? v.n('p') * (v.has('S_s') ? v.n('S') / v.n('S_s') : 1) : 0;
+  const isWithin = (i: number) => inPairs && i % 2 === 0;
+  // The way from string i to the next is a pair's own, or a gap and what the two strings take of it.
+  const ways = Array.from({ length: n - 1 }, (_, i) =>
+    isWithin(i) ? within : v.has('d_1') ? ((v.all('d')[i] ?? 0) + (v.all('d')[i + 1] ?? 0)) / 2 : 0,
+  );
+  const gap = (v.n('S') - sum(ways)) / ways.filter((_, i) => !isWithin(i)).length;
+  return -v.n('S') / 2 + sum(ways.slice(0, v.n('k') - 1).map((way, i) => way + (isWithin(i) ? 0 : gap)));
+});
+
+/** Where pins stand across: in two rows each evenly by the courses, or as strings in pairs. */
+const pinsAcross: Formula = (v) => {
+  if (!v.has('q')) return evenly(v, -v.n('S_p') / 2, v.n('S_p') / 2);
+  const aside = v.has('a') ? v.n('a') : (v.n('p') * v.n('S_p')) / v.n('S');
+  return evenly(v, -v.n('S_p') / 2, v.n('S_p') / 2 - aside) + v.n('q') * aside;
+};
+
+/** How far behind the saddle line's place a pin stands: on a circle, by Pythagoras from its centre. */
+const pinAlong: Formula = (v) => {
+  const row = v.n('x_0') + v.n('f_p') + (v.has('q') ? v.n('q') * v.n('r') : 0);
+  if (v.has('m')) return row + v.n('m') * v.n('y_p');
+  if (!v.has('h') || v.n('h') === 0) return row;
+  const rise = Math.abs(v.n('h'));
+  const radius = ((v.n('S_p') / 2) ** 2 + rise ** 2) / (2 * rise);
+  return row - Math.sign(v.n('h')) * (radius - Math.sqrt(radius ** 2 - v.n('y_p') ** 2));
 };
 
 const cone = (v: Values, x: number) => {
@@ -190,7 +213,7 @@ export const formulas: Readonly<Record<string, Formula>> = {
   setback: (v) => v.n('s_n') - v.n('missed'),
   breakPointFromNut: (v) => v.n('L') + v.n('s'),
   behindSlotMiddle: (v) => v.n('x_s') - v.n('x_0') - v.n('m') * v.n('y'),
-  bridgeFront: (v) => v.n('x_0') - v.n('f'),
+  bridgeFront: (v) => v.n('x_0') - v.n('f') - (v.has('v') ? v.n('v') : 0),
   bridgeRear: (v) => v.n('x_f') + v.n('d'),
   topHeight: (v) => v.n('rise') - v.n('h'),
   deckCentre: (v) => v.n('z_t') + v.n('T_c'),
@@ -206,7 +229,7 @@ export const formulas: Readonly<Record<string, Formula>> = {
   heightAboveFretPlane: (v) => v.n('k_1') + v.n('c') + slope(v) * (v.n('x_s') - v.n('x_1')),
   saddleBottom: (v) => v.n('z_f') + v.n('u'),
   exposure: (v) => v.n('z_s') - v.n('z_b'),
-  saddleHeight: (v) => v.n('z_s') - v.n('z_0'),
+  saddleHeight: (v) => v.n('z_s') - v.n('z_0') + (v.has('R_t') ? drop(v.radius('R_t'), v.n('y')) : 0),
   fromBassEnd: (v) => v.n('l') / 2 + v.n('y') * Math.hypot(1, v.n('m')),
   bestRadius,
   bestTilt: (v) => laid(v, v.radius('R')).m,
@@ -223,10 +246,14 @@ export const formulas: Readonly<Record<string, Formula>> = {
   blankLength: (v) => v.n('l'),
   blankHeight: (v) => v.n('H') + v.n('p'),
   blankThickness: (v) => v.n('t'),
-  pinAcross: (v) => evenly(v, -v.n('S_p') / 2, v.n('S_p') / 2),
-  pinFromNut: (v) => v.n('x_0') + v.n('f_p') + (v.has('m') ? v.n('m') * v.n('y_p') : 0),
-  leavesFromNut: (v) => (v.has('x_p') ? v.n('x_p') - v.n('d') / 2 : v.n('x_s') + v.n('l')),
-  leavesHeight: (v) => (v.has('z_b') ? v.n('z_b') : surface(v, v.n('y_p'))),
+  pinAcross: pinsAcross,
+  pinFromNut: pinAlong,
+  reamDepth: (v) => (v.n('D') - v.n('d')) / v.n('taper'),
+  leavesFromNut: (v) =>
+    v.has('x_p')
+      ? v.n('x_p') - (v.has('d') ? v.n('d') / 2 : 0) - (v.has('l_r') ? v.n('l_r') : 0)
+      : v.n('x_s') + v.n('l'),
+  leavesHeight: (v) => (v.has('z_b') ? v.n('z_b') : surface(v, v.n('y_p')) - (v.has('b') ? v.n('b') : 0)),
   slopeAngle: (v) => deg(Math.atan(v.n('slope'))),
   angleBehind: (v) => deg(Math.atan2(v.n('z_s') - v.n('z_e'), v.n('x_e') - v.n('x_s'))),
   breakAngle: (v) => v.n('θ_in') + v.n('θ_out'),
@@ -234,8 +261,7 @@ export const formulas: Readonly<Record<string, Formula>> = {
     deg(Math.atan2(v.n('y_p') - v.n('y_s'), v.n('x_p') - v.n('x_s')) - Math.atan2(v.n('y_s') - v.n('y_n'), v.n('x_s'))),
   downforce: (v) => v.n('T') * (Math.sin(rad(v.n('θ_in'))) + Math.sin(rad(v.n('θ_out')))),
   totalDownforce: (v) => sum(v.all('F')),
-  gluedArea: (v) =>
-    v.has('w') ? v.n('l') * v.n('d_t') + ((v.n('d') - v.n('d_t')) * v.n('w')) / 2 : v.n('l') * v.n('d'),
+  gluedArea: areaOf,
   gluedCentre: centreOf,
   secondMoment: secondMomentOf,
   stringMoment: share,
@@ -248,7 +274,7 @@ export const formulas: Readonly<Record<string, Formula>> = {
   },
   passAction: typedOr(
     'a_t',
-    (v) => v.n('a_p') + ((v.n('a_q') - v.n('a_p')) * (v.n('k') - v.n('p'))) / (v.n('q') - v.n('p')),
+    typedOr('a_m', (v) => v.n('a_p') + ((v.n('a_q') - v.n('a_p')) * (v.n('k') - v.n('p'))) / (v.n('q') - v.n('p'))),
   ),
   passBreakPoint: (v) =>
     v.has('c_1') ? v.all('c').reduce((x, cents) => onCrown(v, filed(v, x, cents)), v.n('x_s')) : v.n('x_s'),

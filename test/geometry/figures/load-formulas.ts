@@ -9,27 +9,78 @@ const simpson = (f: (t: number) => number, from: number, to: number): number => 
   );
 };
 
-/** ∫g(depth) across a belly bridge’s footprint, where depth is how far back from the straight front edge it reaches. */
-const across = (v: Values, g: (depth: number) => number): number => {
-  const [a, b] = [v.n('w') / 2, v.n('d') - v.n('d_t')];
+/**
+ * ∫g(depth) across a footprint between two depths that two S of equal arcs join: `outer` beyond a width of 2·a, `inner` in the middle. On a waisted bridge both edges swing, so that the depth changes by twice what either does.
+ */
+const swinging = (
+  { length, a, outer, inner, edges }: Readonly<Record<'length' | 'a' | 'outer' | 'inner' | 'edges', number>>,
+  g: (depth: number) => number,
+): number => {
+  const b = Math.abs(inner - outer) / edges;
   const radius = (a ** 2 + b ** 2) / (4 * b);
   const turn = Math.asin(a / 2 / radius);
-  // Of each half of the belly the inner part is round, the outer hollow; both by the angle from the arc's level end.
+  const towards = Math.sign(outer - inner) * edges;
+  // Of each half the inner part leaves the middle level, the outer the straight end; both by the angle from the arc's level end.
   const part = (depth: (fall: number) => number) =>
     simpson((t) => g(depth(radius * (1 - Math.cos(t)))) * radius * Math.cos(t), 0, turn);
-  const round = part((fall) => v.n('d') - fall);
-  const hollow = part((fall) => v.n('d_t') + fall);
-  return (v.n('l') - 2 * a) * g(v.n('d_t')) + 2 * (round + hollow);
+  const middle = part((fall) => inner + towards * fall);
+  const ends = part((fall) => outer - towards * fall);
+  return (length - 2 * a) * g(outer) + 2 * (middle + ends);
 };
 
-export const areaByParts = (v: Values): number => (v.has('w') ? across(v, (depth) => depth) : v.n('l') * v.n('d'));
+/** ∫g(depth) across the footprint, however it is deep. */
+const across = (v: Values, g: (depth: number) => number): number => {
+  const length = v.n('l');
+  if (v.has('w')) return swinging({ length, a: v.n('w') / 2, outer: v.n('d_t'), inner: v.n('d'), edges: 1 }, g);
+  if (v.has('w_w')) return swinging({ length, a: v.n('w_w') / 2, outer: v.n('d'), inner: v.n('d_w'), edges: 2 }, g);
+  return length * g(v.n('d'));
+};
 
-export const centreOf = (v: Values): number =>
-  v.n('x_f') + (v.has('w') ? across(v, (depth) => depth ** 2 / 2) / v.n('A') : v.n('d') / 2);
+/** A polygon's points, their places along from its foremost. */
+const polygon = (v: Values): readonly (readonly [number, number])[] => {
+  const along = v.all('s');
+  const least = Math.min(...along);
+  return v.all('a').map((x, k) => [x, (along[k] ?? 0) - least] as const);
+};
+
+/** ∮x·f(y) dy round a polygon, side by side: by Simpson's rule on each, which is exact for f up to a square. */
+const round = (v: Values, f: (y: number) => number): number => {
+  const points = polygon(v);
+  return sum(
+    points.map(([x, y], k) => {
+      const [x2, y2] = points[(k + 1) % points.length] ?? [0, 0];
+      const middle = ((x + x2) / 2) * f((y + y2) / 2);
+      return ((y2 - y) * (x * f(y) + 4 * middle + x2 * f(y2))) / 6;
+    }),
+  );
+};
+
+/** ∫ of a function of the distance from the front over a rectangle whose corners are rounded by `r`, by strips across: between the corners as a whole, in them by the angle. */
+const eased = (v: Values, r: number, f: (y: number) => number): number => {
+  const [l, d] = [v.n('l'), v.n('d')];
+  const corner = (at: (y: number) => number) =>
+    simpson((t) => f(at(r - r * Math.cos(t))) * (l - 2 * r + 2 * r * Math.sin(t)) * r * Math.sin(t), 0, Math.PI / 2);
+  return corner((y) => y) + corner((y) => d - y) + simpson((y) => f(y) * l, r, d - r);
+};
+
+/** Area by the styles' own numbers. */
+export const areaOf = (v: Values): number => (v.has('a_1') ? round(v, () => 1) : areaByParts(v));
+
+export const areaByParts = (v: Values): number =>
+  v.has('r') ? eased(v, v.n('r'), () => 1) : across(v, (depth) => depth);
+
+export const centreOf = (v: Values): number => {
+  if (v.has('a_1')) return v.n('x_f') + round(v, (y) => y) / v.n('A');
+  if (!v.has('A')) return v.n('x_f') + v.n('d') / 2;
+  const reach = across(v, (depth) => depth ** 2 / 2) / v.n('A');
+  return v.has('x_r') ? v.n('x_r') - reach : v.n('x_f') + reach;
+};
 
 export const secondMomentOf = (v: Values): number => {
-  if (!v.has('w')) return (v.n('l') * v.n('d') ** 3) / 12;
-  const c = v.n('x_c') - v.n('x_f');
+  if (v.has('a_1')) return round(v, (y) => (y - v.n('x_c') + v.n('x_f')) ** 2);
+  if (v.has('r')) return eased(v, v.n('r'), (y) => (y - v.n('d') / 2) ** 2);
+  if (!v.has('x_c')) return across(v, (depth) => depth ** 3 / 12);
+  const c = v.has('x_r') ? v.n('x_r') - v.n('x_c') : v.n('x_c') - v.n('x_f');
   return across(v, (depth) => ((depth - c) ** 3 + c ** 3) / 3);
 };
 
