@@ -3,9 +3,9 @@ import { footprints } from './bridge/footprints/index.ts';
 import { sayLength } from './bridge/footprints/say-length.ts';
 import { footprintOutline } from './bridge/outline.ts';
 import { pinProblems, rowProblems } from './bridge/pin-problems.ts';
-import { hollowRadius } from './bridge/profile.ts';
 import { slotOutline, wallLength } from './bridge/slot.ts';
-import { deckHeight } from './bridge/surface.ts';
+import { deckHeight, slotFloorAt } from './bridge/surface.ts';
+import { wingProblems } from './bridge/wings/problems.ts';
 import { checkIds, rangeOf } from './checks/ranges.ts';
 import type { Design } from './design.ts';
 import { boardRadius } from './instrument/board.ts';
@@ -151,41 +151,6 @@ const inside = (inner: Path, outer: Path): boolean =>
 /** How far within the deck's shoulders a slot that is open there is looked at, mm: where there are no wings, it ends in the outline itself. */
 const atShoulder = 1e-6;
 
-/** The thinnest tip that is worth proposing, mm. */
-const THINNEST_TIP = 1;
-
-const wingProblem = ({ mm, radius }: Say, job: Job, design: Design): Found => {
-  const { bridge } = job;
-  const { shoulderBass, shoulderTreble, tipTop } = design.profile;
-  const wing = (bridge.length - bridge.deckWidth) / 2;
-  const fall = Math.min(shoulderBass, shoulderTreble) - tipTop;
-  if (wing === 0) return undefined;
-  if (fall <= 0) {
-    const below = bridge.tipThickness + fall;
-    const tips = `Tips ${mm(bridge.tipThickness)} thick do not lie below the deck’s shoulders: the wings would have to rise.`;
-    return below > THINNEST_TIP
-      ? {
-          path: 'bridge.tipThickness',
-          value: bridge.tipThickness,
-          says: `${tips} Make the tips thinner than ${mm(below)}, or the bridge thicker than ${mm(bridge.thickness - fall)}.`,
-        }
-      : {
-          path: 'bridge.topRadius',
-          value: bridge.topRadius,
-          says: `${tips} With a top radius of ${radius(bridge.topRadius)} a deck ${mm(bridge.deckWidth)} wide falls too far to its shoulders. Make the radius larger, or the deck narrower.`,
-        };
-  }
-  const most = Math.max(shoulderBass, shoulderTreble) - tipTop;
-  return (
-    bridge.wing === 'hollow' &&
-    hollowRadius(wing, most) < most && {
-      path: 'bridge.deckWidth',
-      value: bridge.deckWidth,
-      says: `A hollow wing ${mm(wing)} wide cannot fall by ${mm(most)}. Make the deck ${mm(bridge.length - 2 * most)} wide or narrower, or choose straight wings.`,
-    }
-  );
-};
-
 /** A slot that its deck's arch lays open at the ends: deeper than `needed` would do, if the bridge has so much wood. */
 const outOfTheArch = ({ mm, radius }: Say, { bridge, slot }: Job, needed: number): Problem => {
   const comesOut = `A slot ${mm(slot.depth)} deep at the centre comes out of the arched deck before its ends, ${mm(slot.length)} apart.`;
@@ -222,7 +187,9 @@ export const unbuildable = (job: Settled, design: Design): readonly Problem[] =>
   const say = sayFor(job);
   const { mm } = say;
   const outline = footprintOutline(job, design);
-  const slotEnd = Math.min(deckHeight(job, -slot.length / 2), deckHeight(job, slot.length / 2)) - design.slotFloor;
+  const slotEnd =
+    Math.min(deckHeight(job, -slot.length / 2), deckHeight(job, slot.length / 2)) -
+    slotFloorAt(job, design, slot.length / 2);
   const low = design.strings.find((string) => string.heightAboveFretPlane <= string.deck);
   return found(
     !inside(slotOutline(slot, design.saddleLine, bridge.deckWidth - 2 * atShoulder), outline) && {
@@ -248,7 +215,7 @@ export const unbuildable = (job: Settled, design: Design): readonly Problem[] =>
       value: bridge.thickness,
       says: `The string ${low.name} would lie ${mm(low.deck - low.heightAboveFretPlane)} inside the bridge: no saddle stands above it. Make the bridge thinner than ${mm(bridge.thickness - (low.deck - low.heightAboveFretPlane))}, or the action higher.`,
     },
-    wingProblem(say, job, design),
+    ...wingProblems(job),
     crownEdgeOf(design, 'along') === undefined && {
       path: 'slot.length',
       value: slot.length,

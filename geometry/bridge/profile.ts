@@ -1,13 +1,18 @@
 import type { Settled } from '../settle.ts';
-import { pen } from '../shape/path.ts';
-import type { Path } from '../shape/types.ts';
-import { deckHeight, undersideHeight } from './surface.ts';
+import { arcFromTo } from '../shape/arc.ts';
+import { end, path, start } from '../shape/path.ts';
+import type { Path, Segment } from '../shape/types.ts';
+import { joined } from './graph.ts';
+import { deckHeight, tipOf, undersideHeight } from './surface.ts';
+import { topLine } from './top-line.ts';
 
 /** The heights that the end profile runs through, above the fret plane at pitch, mm. */
 export interface ProfileHeights {
   readonly shoulderBass: number;
   readonly shoulderTreble: number;
+  /** The upper edge of the bass tip, and of the treble tip. */
   readonly tipTop: number;
+  readonly tipTopTreble: number;
   readonly tipUnderside: number;
 }
 
@@ -16,35 +21,35 @@ export const profileHeights = (job: Settled): ProfileHeights => {
   return {
     shoulderBass: deckHeight(job, -job.bridge.deckWidth / 2),
     shoulderTreble: deckHeight(job, job.bridge.deckWidth / 2),
-    tipTop: tipUnderside + job.bridge.tipThickness,
+    tipTop: tipUnderside + tipOf(job.bridge, -1),
+    tipTopTreble: tipUnderside + tipOf(job.bridge, 1),
     tipUnderside,
   };
 };
 
-/** Radius of a hollow wing, mm: the arc through the shoulder that runs out level at the tip, `(w² + H²)/(2H)` for a wing w wide that falls by H. */
-export const hollowRadius = (width: number, fall: number): number => (width ** 2 + fall ** 2) / (2 * fall);
-
 /**
- * The bridge's end profile, seen from the tail: x across (+ treble), y DOWN from the fret plane, mm; closed. Deck arc, wings, tips, and the
- * underside on the top's dome. With a tilt the deck stays an arc of the top radius, through its two shoulders: it leaves the sheared
- * surface of `deckHeight` by a micrometre or two.
+ * The bridge's end profile at the saddle line, seen from the tail: x across (+ treble), y DOWN from the fret plane, mm; closed. Deck arc, shoulders, wings, tips or pyramids, and the underside on the top's dome. Throws as
+ * `topLine` does.
  */
 export const endProfile = (job: Settled): Path => {
-  const { length, deckWidth, topRadius, wing } = job.bridge;
-  const { shoulderBass, shoulderTreble, tipTop, tipUnderside } = profileHeights(job);
-  const tip = length / 2;
-  const shoulder = deckWidth / 2;
-  const wingWidth = tip - shoulder;
-  let outline = pen({ x: -tip, y: -tipUnderside }).line({ x: -tip, y: -tipTop });
-  const wingTo = (to: { x: number; y: number }, fall: number) => {
-    outline =
-      wing === 'hollow' && wingWidth > 0 ? outline.arc(to, hollowRadius(wingWidth, fall), -1) : outline.line(to);
-  };
-  wingTo({ x: -shoulder, y: -shoulderBass }, shoulderBass - tipTop);
-  const deckEnd = { x: shoulder, y: -shoulderTreble };
-  outline = topRadius === 'flat' ? outline.line(deckEnd) : outline.arc(deckEnd, topRadius, 1);
-  wingTo({ x: tip, y: -tipTop }, shoulderTreble - tipTop);
-  outline = outline.line({ x: tip, y: -tipUnderside });
-  const start = { x: -tip, y: -tipUnderside };
-  return job.guitar.topRadius === 'flat' ? outline.close() : outline.arc(start, job.guitar.topRadius, -1).close();
+  const top = topLine(job);
+  const half = job.bridge.length / 2;
+  const y = -undersideHeight(job, half);
+  const [left, right] = [
+    { x: -half, y },
+    { x: half, y },
+  ];
+  const under: Segment =
+    job.guitar.topRadius === 'flat'
+      ? { kind: 'line', from: right, to: left }
+      : arcFromTo(right, left, job.guitar.topRadius, -1);
+  return path(
+    joined([
+      { kind: 'line', from: left, to: start(top) },
+      ...top.segments,
+      { kind: 'line', from: end(top), to: right },
+      under,
+    ]),
+    true,
+  );
 };

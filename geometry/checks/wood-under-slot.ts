@@ -1,16 +1,11 @@
-import { undersideHeight } from '../bridge/surface.ts';
-import { halfSlot } from '../saddle/face.ts';
+import { slotWood } from '../bridge/surface.ts';
 import type { Check } from './check.ts';
 
-/** The wood left under the slot, least along its length: its floor is level, the bridge's underside follows the top's dome. */
+/** The wood left under the slot, least along its length: the bridge's underside follows the top's dome, the floor is level or follows it too. */
 export const woodUnderSlot: Check = {
   id: 'woodUnderSlot',
   path: 'slot.depth',
-  facts: (job, design) => {
-    const end = halfSlot(job, design, 'across');
-    const ends = [-end, end].map((y) => design.slotFloor - undersideHeight(job, y));
-    return [{ value: Math.min(design.woodUnderSlot, ...ends) }];
-  },
+  facts: (job, design) => [{ value: slotWood(job, design) }],
   says: ({ worst, say }) => `Wood left under the slot: ${say(worst.value)}`,
   means: { low: 'The bridge may crack through under the saddle.' },
   fixes: [['slot.depth'], ['bridge.thickness'], ['slot.depth', 'bridge.thickness']],

@@ -1,8 +1,12 @@
 import { curveMonotoneX } from 'd3-shape';
+import { floorRadius } from '../bridge/surface.ts';
 import type { Design, SolvedString } from '../design.ts';
 import type { Job } from '../job.ts';
+import type { Settled } from '../settle.ts';
+import { arcFromTo } from '../shape/arc.ts';
 import { throughPoints } from '../shape/curve.ts';
 import { path, segmentEnd, segmentStart } from '../shape/path.ts';
+import { drop } from '../shape/sagitta.ts';
 import type { Path, Point, Segment } from '../shape/types.ts';
 import { crownEdge } from './crown.ts';
 import { crownHeight } from './radius.ts';
@@ -69,22 +73,57 @@ export const crownEdgeOf = (design: Laid, look: Look): readonly Segment[] | unde
   return edge && [edge];
 };
 
-/** The saddle's outline, seen from the tail: x + treble, y DOWN from the fret plane, mm; closed. Throws a RangeError when the crown does not reach its ends; `solve` refuses that first. */
-export const saddleOutline = (design: Laid, look: Look): Path => {
+/** A level line over ±half (y DOWN), or an arc of a radius that bulges up to the same height in the middle, run in the sense of +x or back. */
+const floorLine = (half: number, height: number, radius: number | 'flat', way: 1 | -1): Segment => {
+  const y = -height + drop(radius, half);
+  const [from, to] = [
+    { x: -way * half, y },
+    { x: way * half, y },
+  ];
+  return radius === 'flat' ? { kind: 'line', from, to } : arcFromTo(from, to, radius, way);
+};
+
+/** The slot's floor over its whole length, seen from the tail (y DOWN from the fret plane, mm): level, or an exact arc of the radius of the dome that it follows; between the two looks that radius is kept, as the crown's is. */
+export const slotFloorLine = (job: Settled, design: Design, look: Look): Segment =>
+  floorLine(
+    job.slot.ends === 'through' ? onFace(design, job.bridge.deckWidth / 2, look) : halfSlot(job, design, look),
+    design.slotFloor,
+    floorRadius(job),
+    1,
+  );
+
+/** What lies in the slot under the saddle, seen from the tail (y DOWN from the fret plane, mm); closed. */
+export const underSaddle = (job: Settled, design: Design, look: Look): Path => {
+  const half = halfSlot(job, design, look);
+  const upper = floorLine(half, design.saddle.bottom, floorRadius(job), 1);
+  const lower = floorLine(half, design.slotFloor, floorRadius(job), -1);
+  return path(
+    [
+      upper,
+      { kind: 'line', from: segmentEnd(upper), to: segmentStart(lower) },
+      lower,
+      { kind: 'line', from: segmentEnd(lower), to: segmentStart(upper) },
+    ],
+    true,
+  );
+};
+
+/**
+ * The saddle's outline, seen from the tail: x + treble, y DOWN from the fret plane, mm; closed. Its bottom lies on the slot's floor: level, or an exact arc of that floor's radius. Throws a RangeError when the crown does not reach its
+ * ends; `solve` refuses that first.
+ */
+export const saddleOutline = (design: Laid, look: Look, bottomRadius: number | 'flat' = 'flat'): Path => {
   const edge = crownEdgeOf(design, look);
   const [first, last] = [edge?.[0], edge?.at(-1)];
   if (edge === undefined || first === undefined || last === undefined)
     throw new RangeError('The crown does not reach the saddle’s ends.');
-  const half = halfSaddle(design, look);
-  const left = segmentStart(first);
-  const right = segmentEnd(last);
-  const corner = (x: number): Point => ({ x, y: -design.saddle.bottom });
+  const bottom = floorLine(halfSaddle(design, look), design.saddle.bottom, bottomRadius, -1);
   return path(
     [
-      { kind: 'line', from: corner(-half), to: left },
+      { kind: 'line', from: segmentEnd(bottom), to: segmentStart(first) },
       ...edge,
-      { kind: 'line', from: right, to: corner(half) },
-      { kind: 'line', from: corner(half), to: corner(-half) },
+      { kind: 'line', from: segmentEnd(last), to: segmentStart(bottom) },
+      bottom,
     ],
     true,
   );
