@@ -95,7 +95,7 @@ export const usualRanges = define({
   crownRadius: { title: 'Crown against the board', kind: 'share', steel: between(0.65, 0.8, 1.3, 1.6) },
   scar: { title: 'Old scar covered', kind: 'length', steel: atLeast(0.2, 0) },
   keptHoles: { title: 'Wood round kept holes', kind: 'length', steel: atLeast(3, 1.5) },
-  pinsMeetHoles: { title: 'Pins against kept holes', kind: 'length', steel: atMost(0.3, 1) },
+  pinsMeetHoles: { title: 'Pins against kept holes', kind: 'length', steel: between(-1, -0.3, 0.3, 1) },
   bracesClear: { title: 'Pin holes to braces', kind: 'length', steel: atLeast(1.5, 0) },
   topRise: { title: 'Top off its dome', kind: 'length', steel: between(-1.5, -0.5, 0.5, 1.5) },
   registerPins: { title: 'Register pins apart', kind: 'length', steel: atLeast(40, 25) },

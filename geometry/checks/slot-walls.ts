@@ -1,16 +1,17 @@
+import { wallLength } from '../bridge/slot.ts';
 import type { Design } from '../design.ts';
 import type { Settled } from '../settle.ts';
 import { pointOn } from '../shape/measure.ts';
 import { distance, dot, subtract } from '../shape/point.ts';
 import type { Line, Point } from '../shape/types.ts';
 
-/** The slot as its cutter's middle runs: from end to end, and how far the walls stand off it, mm. */
+/** The slot's middle line between the ends of its walls, which are those of its cutter's way where they are round, and how far the walls stand off it, mm. */
 export const slotSpine = (
-  { slot }: Settled,
+  { slot, bridge }: Settled,
   { saddleLine }: Design,
 ): { readonly spine: Line; readonly off: number } => {
   const cos = 1 / Math.hypot(1, saddleLine.slant);
-  const half = (slot.length - slot.width) / 2;
+  const half = (slot.ends === 'through' ? bridge.deckWidth / cos : wallLength(slot)) / 2;
   const at = (along: number): Point => ({
     x: along * cos,
     y: saddleLine.x + along * saddleLine.slant * cos,

@@ -132,8 +132,8 @@ export const oldTop = (): Job => {
   const old = job.strings.list.map(({ id }, k) => ({
     id: `old-${id}`,
     what: 'pin',
-    across: -27.5 + 11 * k,
-    fromNut: 656.3 - 0.43 * k,
+    across: -27.6 + 11.05 * k,
+    fromNut: 656.4 - 0.43 * k,
     diameter: 5,
     plan: 'keep',
   }));

@@ -1,3 +1,4 @@
+import { wallLength } from '../../bridge/slot.ts';
 import type { Design } from '../../design.ts';
 import type { Settled } from '../../settle.ts';
 
@@ -15,7 +16,7 @@ export const roomOf = ({ bridge, slot, strings }: Settled, design: Design): read
   return [
     design.woodUnderSlot,
     Math.min(shoulderBass, shoulderTreble) - tipTop,
-    slot.length - slot.width - strings.spread,
+    wallLength(slot) - strings.spread,
     bridge.deckWidth - slot.length + least,
     bridge.length - bridge.deckWidth + least,
     isBelly ? bridge.length - bridge.bellyWidth + least : most,

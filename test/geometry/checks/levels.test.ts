@@ -39,9 +39,36 @@ const sound = (): Job =>
     ['scar.fromNut', 634.2],
     ['scar.length', 150],
     ['scar.depth', 22],
+    [
+      'top.holes',
+      [...oldPins, hole('left', 'screw', -60, 645, 3, 'register'), hole('right', 'screw', 60, 645, 3, 'register')],
+    ],
+    ['top.rises', [{ id: 'a', across: 10, fromNut: 660, height: 0.2 }]],
+    ['top.braces', [brace(90)]],
     ...strung,
     ['strung.light', light],
   );
+
+const hole = (id: string, what: string, across: number, fromNut: number, diameter: number, plan: string) => ({
+  id,
+  what,
+  across,
+  fromNut,
+  diameter,
+  plan,
+});
+/** Where the new pins come: 55.5 apart, 12.5 behind the slot. */
+const oldPins = [0, 1, 2, 3, 4, 5].map((k) => hole(`p${k}`, 'pin', -27.75 + 11.1 * k, 655.3, 5, 'keep'));
+/** A brace 8 wide, along the guitar on the bass side. */
+const brace = (aside: number) => ({
+  id: 'b',
+  name: 'bass brace',
+  across: -aside,
+  fromNut: 600,
+  acrossTo: -aside,
+  fromNutTo: 720,
+  width: 8,
+});
 
 const measured = (scale: number) =>
   [5, 12, 19].map((fret) => ({ id: `f${fret}`, fret, distance: scale * (1 - 2 ** (-fret / 12)) }));
@@ -120,6 +147,16 @@ const rows: Readonly<Record<CheckId, Row>> = {
     ],
   },
   scar: { ...one('scar.fromNut', 633.3, 632.2), values: [0.1, -1] },
+  // The front edge lies at 633.2; the hole is 3 wide.
+  keptHoles: { ...one('top.holes.left.fromNut', 636.7, 635.7), values: [2, 1] },
+  pinsMeetHoles: { ...one('top.holes.p0.across', -28.25, -26.25), values: [0.5, -1.5] },
+  // The bass pin's edge lies 30.25 from the centre line, the cap's 42.5.
+  bracesClear: { ...one('top.braces', [brace(35.25)], [brace(34)]), values: [1, -0.25] },
+  topRise: { ...one('top.rises.a.height', 1, -2), values: [1, -2] },
+  registerPins: { ...one('top.holes.right.across', -30, -45), values: [30, 15] },
+  capEdge: { ...one('plate.depth', 11, 8), values: [3, 1.5] },
+  capGrain: { doubtful: [['pins.spread', 27.5]], wrong: [['plate.grain', 'across']], values: [0.5, -5] },
+  capClear: { ...one('top.braces', [brace(47)], [brace(45.5)]), values: [0.5, -1] },
   plateCap: { ...one('plate.cap', 3, 0.8), values: [3, 0.8] },
   scale: { ...one('guitar.measured', measured(640.8), measured(638.5)), values: [0.8, 1.5] },
   neckPlane: { ...one('strung.light', light + 0.3, light - 0.5), values: [0.3, 0.5] },
