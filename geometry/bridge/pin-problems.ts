@@ -11,6 +11,7 @@ import { distance, dot, subtract } from '../shape/point.ts';
 import type { Path, Point } from '../shape/types.ts';
 import type { SayLength } from './footprints/say-length.ts';
 import { footprintOutline } from './outline.ts';
+import { pinCentres } from './pins.ts';
 import { saddleLineAt } from './slot.ts';
 import { deckHeight, undersideHeight } from './surface.ts';
 
@@ -121,40 +122,52 @@ const crowded = ({ pins, strings: { list } }: Job, { strings }: Design, mm: SayL
 };
 
 /** How far a string's way from its break point to its pin passes from another string's pin, mm, from above. */
-const passes = ({ acrossAtSaddle, breakX, pin }: SolvedString, other: Point): number => {
+const passes = ({ acrossAtSaddle, breakX }: SolvedString, pin: Point, other: Point): number => {
   const from = { x: acrossAtSaddle, y: breakX };
   const along = subtract(pin, from);
   const t = Math.min(1, Math.max(0, dot(subtract(other, from), along) / dot(along, along)));
   return distance(other, { x: from.x + t * along.x, y: from.y + t * along.y });
 };
 
+/** Where a string of the second row passes nearest to a pin of the first: which, and the room between them, mm; negative where it runs over it. */
+const nearestPass = ({ pins, strings: { courses } }: Job, { strings }: Design, at: readonly Point[]) =>
+  strings
+    .flatMap((string, k) =>
+      strings.flatMap((one, i) => {
+        const [pin, other] = [at[k], at[i]];
+        if (!isSecond({ courses }, k) || isSecond({ courses }, i) || !pin || !other) return [];
+        return [{ string, one, room: passes(string, pin, other) - pins.hole / 2 - string.gauge / 2 }];
+      }),
+    )
+    .reduce((least, pass) => (pass.room < least.room ? pass : least));
+
+/** How far the second row may be moved aside, mm, and in what steps a way out is sought. */
+const farthestAside = 12;
+const asideStep = 0.1;
+
 /** The strings of the second row pass beside the pins of the first. */
-const overFirstRow = ({ pins, strings: { courses, list } }: Job, { strings }: Design, mm: SayLength): Found => {
-  if (courses !== 'pairs' || pins.hold !== 'pins') return undefined;
-  const second = strings.filter((_, k) => isSecond({ courses }, k));
-  const first = strings.filter((_, k) => !isSecond({ courses }, k));
-  const over = second.flatMap((s) =>
-    first.flatMap((one) => {
-      const room = passes(s, one.pin) - pins.hole / 2 - s.gauge / 2;
-      return room <= 0 ? [{ s, one, room }] : [];
-    }),
+const overFirstRow = (job: Job, design: Design, mm: SayLength): Found => {
+  const { pins, strings } = job;
+  if (strings.courses !== 'pairs' || pins.hold !== 'pins') return undefined;
+  const { string, one, room } = nearestPass(
+    job,
+    design,
+    design.strings.map(({ pin }) => pin),
   );
-  const worst = over.reduce<(typeof over)[number] | undefined>(
-    (least, one) => (least === undefined || one.room < least.room ? one : least),
-    undefined,
-  );
-  if (worst === undefined) return undefined;
-  const { s, one, room } = worst;
-  const isOwn =
-    Math.floor(list.findIndex(({ id }) => id === s.id) / 2) ===
-    Math.floor(list.findIndex(({ id }) => id === one.id) / 2);
-  // What the second row is moved aside is won at the first row only in the share of the way that its strings have gone there.
-  const share = (one.pin.y - s.breakX) / (s.pin.y - s.breakX);
-  const says = `The string ${s.name} would run over the pin of ${one.name} on its way to the second row, by ${mm(-room)}.`;
+  if (room > 0) return undefined;
+  const clears = (secondAside: number) => {
+    const at = pinCentres({ ...job, pins: { ...pins, secondAside } }, design.datum);
+    return nearestPass(job, design, at).room > 0;
+  };
+  const most = Math.min(farthestAside, pins.spread - asideStep);
+  const steps = Array.from({ length: Math.floor(most / asideStep) + 1 }, (_, k) => k * asideStep)
+    .filter(clears)
+    .toSorted((a, b) => Math.abs(a - pins.secondAside) - Math.abs(b - pins.secondAside));
+  const [aside] = steps;
   return {
     path: 'pins.secondAside',
     value: pins.secondAside,
-    says: `${says} Put the second row ${isOwn ? `more than ${mm(pins.secondAside - (2 * room) / share, 'up')}` : `less than ${mm(Math.max(0, pins.secondAside + room / share), 'down')}`} aside, or make the holes smaller.`,
+    says: `The string ${string.name} would run over the pin of ${one.name} on its way to the second row, by ${mm(-room)}. ${aside === undefined ? 'Make the holes smaller, or the pin spread larger.' : `Put the second row ${mm(aside, aside > pins.secondAside ? 'up' : 'down')} aside, or make the holes smaller.`}`,
   };
 };
 

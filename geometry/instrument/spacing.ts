@@ -53,7 +53,7 @@ export interface Places {
   readonly saddle: readonly number[];
 }
 
-/** The strings' places at the nut and over the saddle, mm: as typed, or spread evenly; the pairs' own spacing at the nut is in the proportion of the two spreads. */
+/** The strings' places at the nut and over the saddle, mm: as typed, or spread evenly; the pairs' own spacing at the nut is in the proportion of the two spreads. An odd number in pairs, which `solve` refuses, stands singly. */
 export const stringPlaces = ({
   guitar: { nutSpread },
   strings,
@@ -66,7 +66,7 @@ export const stringPlaces = ({
     return { nut: list.map(({ nutPlace }) => nutPlace), saddle: list.map(({ saddlePlace }) => saddlePlace) };
   const gauges = list.map(({ gauge }) => gauge);
   const over = (wide: number) =>
-    courses === 'pairs'
+    courses === 'pairs' && list.length % 2 === 0
       ? pairsAcross(wide, gauges, spacing, (pairGap * wide) / spread)
       : placesAcross(wide, gauges, spacing);
   return { nut: over(nutSpread), saddle: over(spread) };

@@ -105,6 +105,76 @@ describe.each([
   });
 });
 
+describe.each([
+  ['tied at a block', 'tied', { 'pins.hold': 'tied', 'pins.fromSaddle': 11, 'pins.below': 3 }],
+  ['held at the back edge', 'tied', { 'pins.hold': 'behind', 'pins.fromSaddle': 13 }],
+  [
+    'by ball ends that pull up into the bridge’s own holes',
+    'wornPlate',
+    { 'plate.state': 'worn', 'pins.leaves': 'pins' },
+  ],
+  ['by pins over a sound plate', 'pins', { 'pins.leaves': 'pins' }],
+  [
+    'by pins over a worn plate that is capped',
+    'pins',
+    { 'plate.state': 'worn', 'plate.cap': 2, 'pins.leaves': 'pins' },
+  ],
+] as const)('strings %s', (_, held, values) => {
+  const { job, design } = built(
+    change({ 'bridge.footprint': 'rectangle', 'bridge.depth': 32, 'pins.row': 'square', ...values }),
+  );
+  const { cases, centreFromNut, area } = load(job, design);
+
+  it('are the case that the design names', () => {
+    expect(design.held).toBe(held);
+  });
+
+  // Worked by hand on the free body of bridge and saddle: at every place where a string bends or ends, T along each of its two parts, from the wood outwards.
+  it('load the bridge by all that they do to it, bend by bend', () => {
+    const forces = design.strings.flatMap((s): readonly { readonly at: Vector; readonly force: Vector }[] => {
+      const T = s.tension;
+      const crown = { x: s.breakX, z: s.heightAboveFretPlane };
+      const touch = { x: s.leaves.x, z: s.leaves.z };
+      const far = Math.hypot(touch.x - crown.x, touch.z - crown.z);
+      const back = { x: (touch.x - crown.x) / far, z: (touch.z - crown.z) / far };
+      const slope = Math.atan(s.slope);
+      const atCrown = [
+        { at: crown, force: { x: -T * Math.cos(slope), z: -T * Math.sin(slope) } },
+        { at: crown, force: { x: T * back.x, z: T * back.z } },
+      ];
+      // Where it goes in, the string draws the wood towards the crown.
+      const atTouch = { at: touch, force: { x: -T * back.x, z: -T * back.z } };
+      if (job.pins.hold !== 'pins') return [...atCrown, atTouch];
+      // In its hole it turns down over the front wall; its ball end draws up on what it bears on: the plate under the top, or, worn through it, the bridge's own hole.
+      const down = { at: touch, force: { x: 0, z: -T } };
+      const ball = { at: { x: touch.x, z: design.topHeight }, force: { x: 0, z: T } };
+      return held === 'pins' ? [...atCrown, atTouch, down] : [...atCrown, atTouch, down, ball];
+    });
+    const sum = (f: (one: (typeof forces)[number]) => number) => forces.reduce((total, one) => total + f(one), 0);
+    expect(cases[held].down).toBeCloseTo(-sum(({ force }) => force.z), 8);
+    expect(cases[held].meanShear * area).toBeCloseTo(-sum(({ force }) => force.x), 8);
+    const turn = sum(({ at, force }) => (at.z - design.topHeight) * -force.x + (at.x - centreFromNut) * force.z);
+    expect(cases[held].moment).toBeCloseTo(turn, 6);
+  });
+});
+
+it('a block far behind or near, high or low, loads the glue alike: what it holds back it holds within the bridge', () => {
+  const tied = (fromSaddle: number, below: number) => {
+    const { job, design } = built(
+      change({
+        'bridge.footprint': 'rectangle',
+        'pins.hold': 'tied',
+        'pins.fromSaddle': fromSaddle,
+        'pins.below': below,
+      }),
+    );
+    return { load: load(job, design).cases[design.held], angle: design.strings[0]?.breakAngle ?? 0 };
+  };
+  const [near, far] = [tied(8, 4), tied(20, 1)];
+  expect(near.angle).toBeGreaterThan(far.angle + 10);
+  expect(near.load).toEqual(far.load);
+});
+
 it('a higher crown tips harder, a deeper bridge bears it better', () => {
   const moment = (job: Job) => {
     const { job: settled, design } = built(job);

@@ -5,11 +5,15 @@ import {
   type SaddleLine,
   saddleLineAt,
   saddleLineThrough,
+  slotCut,
   slotLine,
   slotOutline,
+  wallLength,
 } from '../../../geometry/bridge/slot.ts';
-import { area, isSimple, pathLength } from '../../../geometry/shape/index.ts';
+import { setAt } from '../../../geometry/fields.ts';
+import { area, bounds, isSimple, pathLength } from '../../../geometry/shape/index.ts';
 import type { Point } from '../../../geometry/shape/types.ts';
+import { solve } from '../../../geometry/solve.ts';
 import { seeded } from '../../seeded.ts';
 import { solved, workedExample } from '../../solved.ts';
 
@@ -41,6 +45,40 @@ describe('the slot', () => {
       expect(pathLength(outline)).toBeCloseTo(2 * (76 - 3.2) + Math.PI * 3.2, 9);
       expect(isSimple(outline)).toBe(true);
     }
+  });
+
+  it.each([0, -0.04, 0.3])('squared, has four right angles and the area of a rectangle, at a slant of %s', (slant) => {
+    const outline = slotOutline({ ...slot, ends: 'square' }, { x: 640, slant });
+    expect(area(outline)).toBeCloseTo(76 * 3.2, 9);
+    expect(pathLength(outline)).toBeCloseTo(2 * (76 + 3.2), 9);
+    expect(outline.segments).toHaveLength(4);
+    expect(wallLength({ ...slot, ends: 'square' })).toBe(76);
+    expect(wallLength(slot)).toBeCloseTo(72.8, 12);
+  });
+
+  it('open at both ends, runs as wide from shoulder to shoulder of the deck, however long its saddle', () => {
+    for (const slant of [0, -0.04, 0.3])
+      for (const length of [60, 84]) {
+        const outline = slotOutline({ ...slot, length, ends: 'through' }, { x: 640, slant }, 84);
+        expect([bounds(outline).minX, bounds(outline).maxX]).toEqual([-42, 42]);
+        // A parallelogram: 84 across, and along the guitar as deep as its width is aslant.
+        expect(area(outline)).toBeCloseTo(84 * 3.2 * Math.hypot(1, slant), 9);
+        expect(isSimple(outline)).toBe(true);
+      }
+  });
+
+  it('open at both ends of a bridge that is all deck, is built, and lies within its outline', () => {
+    const job = setAt(setAt(workedExample(), 'bridge.deckWidth', 152), 'slot.ends', 'through');
+    const design = solved(job);
+    const cut = slotCut(job, design.saddleLine);
+    expect(bounds(cut).maxX).toBe(76);
+    expect(design.saddle.length).toBeCloseTo(76 - 0.05, 12);
+  });
+
+  it('squared, needs no more length than the spread', () => {
+    const short = setAt(workedExample(), 'slot.length', 57);
+    expect(solve(short).ok).toBe(false);
+    expect(solve(setAt(short, 'slot.ends', 'square')).ok).toBe(true);
   });
 
   it('cannot be as wide as it is long', () => {
