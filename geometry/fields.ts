@@ -154,11 +154,14 @@ export function fieldAt(path: string): FieldInfo | undefined {
   return said && { path, ...said };
 }
 
-/** The fields of the string with this key, their paths made out. */
-export const stringFields = (id: string): readonly FieldInfo[] =>
+/** The fields of the item with this key in a list of the job, their paths made out; with `*` for the key those of any item. */
+export const itemFields = (list: string, id: string): readonly FieldInfo[] =>
   allFields
-    .filter(({ path }) => path.startsWith('strings.list.*.') && !isKey(path))
+    .filter(({ path }) => path.startsWith(`${list}.*.`) && !isKey(path))
     .map((field) => ({ ...field, path: field.path.replace('*', () => id) }));
+
+/** The fields of the string with this key, their paths made out. */
+export const stringFields = (id: string): readonly FieldInfo[] => itemFields('strings.list', id);
 
 type Bag = Readonly<Record<string, unknown>>;
 const isBag = (value: unknown): value is Bag => typeof value === 'object' && value !== null && !Array.isArray(value);
