@@ -340,3 +340,61 @@ describe('pathData', () => {
     ]);
   });
 });
+
+describe('a note that roams', () => {
+  const at = { x: 10, y: 20 };
+  const roaming: NoteMark = { kind: 'note', id: 'free', at, label: ['register'], anchor: 'middle', roams: true };
+  const line = (id: string, from: Point, to: Point): PathMark => ({
+    kind: 'path',
+    id,
+    path: polyline([from, to], false),
+    line: 'thin',
+    purpose: 'show',
+  });
+  const textOf = (marks: readonly Mark[], id = 'free'): Text => {
+    const found = lay(marks).find((p) => p.id === id);
+    if (found?.kind !== 'text') throw new Error(`no ${id}`);
+    return found;
+  };
+
+  it('stands to the right of its point, level with it, where nothing is in the way', () => {
+    const text = textOf([roaming]);
+    expect(text.anchor).toBe('start');
+    const { minX, minY, maxY } = textBox(text);
+    expect(minX).toBeGreaterThan(10);
+    expect(minX).toBeLessThan(10 + em);
+    expect((minY + maxY) / 2).toBeCloseTo(20, 0);
+  });
+
+  it('goes round words and small shapes, whichever are drawn first, and keeps its place in the order', () => {
+    const word: NoteMark = { kind: 'note', id: 'word', at: { x: 14, y: 21 }, label: ['in the way'], anchor: 'start' };
+    for (const marks of [
+      [roaming, word],
+      [word, roaming],
+    ]) {
+      expect(apart(textBox(textOf(marks)), textBox(textOf(marks, 'word')))).toBe(true);
+      expect(lay(marks).map(({ id }) => id)).toEqual(marks.map(({ id }) => id));
+    }
+    const ring: PathMark = { ...line('ring', at, { x: 11, y: 20 }), path: circle({ x: 18, y: 20 }, 3) };
+    expect(apart(textBox(textOf([ring, roaming])), bounds(ring.path))).toBe(true);
+  });
+
+  it('goes a little farther off rather than be crossed by a line, but not far', () => {
+    const wall = line('wall', { x: 20, y: 0 }, { x: 20, y: 60 });
+    const aside = textBox(textOf([wall, roaming]));
+    expect(aside.maxX <= 20 || aside.minX >= 20).toBe(true);
+    // Walls on all sides as far as it could go: it stays where it is.
+    const walls = Array.from({ length: 40 }, (_, k) =>
+      line(`w${k}`, { x: k * 3 - 40, y: -90 }, { x: k * 3 - 40, y: 130 }),
+    );
+    expect(textOf([...walls, roaming]).at).toEqual(textOf([roaming]).at);
+  });
+
+  it('many of them stand clear of each other', () => {
+    const many = Array.from({ length: 6 }, (_, k) => ({ ...roaming, id: `n${k}`, at: { x: 10 + k, y: 20 } }));
+    const boxes = many.map(({ id }) => textBox(textOf(many, id)));
+    boxes.forEach((box, k) => {
+      for (const other of boxes.slice(k + 1)) expect(apart(box, other)).toBe(true);
+    });
+  });
+});

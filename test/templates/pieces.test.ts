@@ -3,9 +3,10 @@ import { setAt } from '../../geometry/fields.ts';
 import { layOut, sayWith } from '../../geometry/layout.ts';
 import { bounds, start } from '../../geometry/shape/index.ts';
 import type { Path, Point } from '../../geometry/shape/types.ts';
-import { pieces } from '../../templates/pieces/index.ts';
+import { views } from '../../geometry/views/index.ts';
+import { pieces, piecesOf } from '../../templates/pieces/index.ts';
 import { built, solved, workedExample } from '../solved.ts';
-import { fullJob } from './full-job.ts';
+import { footprintJobs, fullJob, oldTop } from './full-job.ts';
 
 const right = workedExample();
 const left = built(setAt(right, 'hand', 'left')).job;
@@ -44,11 +45,62 @@ describe('which side is bass', () => {
   });
 });
 
+describe('a left-handed guitar', () => {
+  const all = [oldTop(), fullJob(), ...Object.values(footprintJobs).map((make) => make())].map((asked) => {
+    const [one, other] = [built(asked), built(setAt(asked, 'hand', 'left'))];
+    const drawings = ({ job, design }: typeof one) => [
+      views.above(job, design),
+      views.tail(job, design),
+      ...piecesOf(job).map((piece) => piece.draw(job, design)),
+    ];
+    return [asked.bridge.footprint, drawings(one), drawings(other)] as const;
+  });
+
+  it.each(all)('has everything on %s mirrored, each word at its own side', (_, rightOnes, leftOnes) => {
+    expect(leftOnes.map(({ id }) => id)).toEqual(rightOnes.map(({ id }) => id));
+    rightOnes.forEach(({ marks: ofRight, id }, k) => {
+      const ofLeft = new Map(leftOnes[k]?.marks.map((mark) => [mark.id, mark]));
+      expect(ofLeft.size).toBe(ofRight.length);
+      for (const mark of ofRight) {
+        const other = ofLeft.get(mark.id);
+        const where = `${id}: ${mark.id}`;
+        if (mark.kind === 'path' && other?.kind === 'path') {
+          const [a, b] = [bounds(mark.path), bounds(other.path)];
+          const misses = [b.minX + a.maxX, b.maxX + a.minX, b.minY - a.minY, b.maxY - a.maxY];
+          expect(Math.max(...misses.map(Math.abs)), where).toBeLessThan(1e-9);
+        } else if (mark.kind === 'note' && other?.kind === 'note') {
+          expect(other.label, where).toEqual(mark.label);
+          // A view's own name and its notes stand where they are read first.
+          if (!['title', 'fromNut', 'gaps', 'gap'].includes(mark.id))
+            expect(other.at.x, where).toBeCloseTo(0 - mark.at.x, 6);
+        } else expect(other?.kind, where).toBe(mark.kind);
+      }
+    });
+  });
+
+  it('has its plate cap’s bass on the right, as the footprint has', () => {
+    const [one, other] = [built(oldTop()).job, built(setAt(oldTop(), 'hand', 'left')).job];
+    expect(bassSide('plate-cap', one)).toEqual({ word: -1, string: -1 });
+    expect(bassSide('plate-cap', other)).toEqual({ word: 1, string: 1 });
+  });
+});
+
+describe('which pieces a job has', () => {
+  it('a plate cap only where one is asked for, and pins go through it', () => {
+    const has = (asked: ReturnType<typeof oldTop>) => piecesOf(built(asked).job).some(({ id }) => id === 'plate-cap');
+    expect(has(oldTop())).toBe(true);
+    expect(has(setAt(oldTop(), 'plate.cap', 'none'))).toBe(false);
+    expect(has(setAt(setAt(oldTop(), 'pins.hold', 'behind'), 'pins.hole', 3))).toBe(false);
+    expect(piecesOf(built(oldTop()).job)).toEqual(pieces);
+  });
+});
+
 it('every piece says what it is for and which face lies up, and has something to cut', () => {
   for (const piece of pieces) {
     expect(piece.use).toMatch(/\.$/);
     expect(piece.faceUp).not.toBe('');
-    const { marks } = piece.draw(right, solved(right));
+    const { job, design } = built(oldTop());
+    const { marks } = piece.draw(job, design);
     expect(marks.some((mark) => mark.kind === 'path' && mark.purpose === 'cut')).toBe(true);
   }
 });
@@ -239,5 +291,88 @@ describe('the footprint of a bridge that stays', () => {
     expect([maxX - minX, minY, maxY - minY].map((n) => Number(n.toFixed(6)))).toEqual([147, 632.5, 39]);
     expect(said('scar.name')).toBe('old scar');
     expect(drawn('footprint', built(right)).marks.some(({ id }) => id.startsWith('scar'))).toBe(false);
+  });
+});
+
+describe('the footprint over what is there already', () => {
+  const old = built(oldTop());
+  const { path, marks, said } = drawn('footprint', old);
+  const round = (id: string) => {
+    const { minX, maxX, minY, maxY } = bounds(path(id));
+    return [(minX + maxX) / 2, (minY + maxY) / 2, maxX - minX].map((n) => Number(n.toFixed(6)));
+  };
+
+  it('has each old hole in its place: drilled where it is kept, thin where a pin meets it, crossed where it is plugged', () => {
+    for (const { id, across, fromNut, diameter, plan, what } of old.job.top.holes) {
+      expect(round(`hole.${id}`)).toEqual([across, fromNut, diameter].map((n) => Number(n.toFixed(6))));
+      const isKept = plan === 'keep' || plan === 'register';
+      const purpose = isKept && what !== 'pin' ? 'drill' : 'show';
+      expect(marks.find((mark) => mark.id === `hole.${id}`)).toMatchObject({ purpose });
+      expect(marks.some((mark) => mark.id === `hole.${id}.rising`)).toBe(!isKept);
+    }
+    expect(said('hole.left.name')).toBe('register ⌀ 3.0 mm');
+    expect(said('hole.bolt.name')).toBe('⌀ 6.0 mm');
+    expect([said('there.1'), said('there.2')]).toEqual([
+      'thin circles: old pin holes ⌀ 5.0 mm',
+      'crossed: old hole, plug',
+    ]);
+  });
+
+  it('has the top’s readings with their sign, and each brace in hidden line by its name', () => {
+    expect([said('rise.belly.height'), said('rise.dip.height')]).toEqual(['+0.8 mm', '−0.4 mm']);
+    expect(said('brace.bass.name')).toBe('main brace');
+    const [a, b] = [straight(path('brace.bass.edge.1')), straight(path('brace.bass.edge.2'))];
+    // The two edges run side by side, as far apart as the brace is wide.
+    const [dx, dy] = [a[1].x - a[0].x, a[1].y - a[0].y];
+    const apart = Math.abs((b[0].x - a[0].x) * dy - (b[0].y - a[0].y) * dx) / Math.hypot(dx, dy);
+    expect(apart).toBeCloseTo(8, 9);
+    expect(dx / dy).toBeCloseTo((20 + 110) / (560 - 760), 9);
+    expect(marks.find(({ id }) => id === 'brace.bass.edge.1')).toMatchObject({ line: 'hidden', purpose: 'show' });
+  });
+
+  it('says where the saddle line is by nut and fret 12, and how far the outline reaches beyond the scar', () => {
+    // Setbacks 4.0 and 1.8 on a scale of 640: the saddle line runs through the outer strings' break points.
+    expect(said('fromFret12.bass')).toBe('fret 12 to saddle at E2: 324.0 mm');
+    expect(said('fromFret12.treble')).toBe('fret 12 to saddle at E4: 321.8 mm');
+    expect(said('fromNut')).toBe('nut to saddle at E2: 644.0 mm, at E4: 641.8 mm');
+    // The front edge at 642.9 − 9.6; the scar from 633.6 over 37, 153 across against 152.
+    expect(said('overScar')).toBe(
+      'beyond the old scar: front 0.3 mm, rear 1.2 mm, bass tip −0.5 mm, treble tip −0.5 mm',
+    );
+    expect(said('bareScar')).toBe('bare scar up to 0.5 mm wide');
+  });
+});
+
+describe('what the footprint shows of the deck and of how strings are held', () => {
+  const of = (style: keyof typeof footprintJobs) => drawn('footprint', built(footprintJobs[style]()));
+
+  it('a chamfer’s end as far inside the front edge as it takes off, over the deck only', () => {
+    const { path, marks } = of('belly');
+    const { minX, maxX, minY, maxY } = bounds(path('bridge.edge.1'));
+    expect([minX, maxX].map((x) => Number(x.toFixed(6)))).toEqual([-42, 42]);
+    expect(minY).toBeCloseTo(bounds(path('outline')).minY + 1.5, 9);
+    expect(maxY).toBeCloseTo(minY, 9);
+    expect(marks.some(({ id }) => id === 'ramp.E2')).toBe(true);
+  });
+
+  it('pyramids by their ridges, from foot to tip', () => {
+    const { path, marks } = of('pyramid');
+    expect(marks.filter(({ id }) => id.startsWith('bridge.pyramid'))).toHaveLength(12);
+    const { minX, maxX } = bounds(path('bridge.pyramid.2'));
+    expect([minX, maxX].map((x) => Number(x.toFixed(6)))).toEqual([-66, -56]);
+  });
+
+  it('no shoulder where it is rounded away', () => {
+    expect(of('waisted').marks.some(({ id }) => id.startsWith('bridge.shoulder'))).toBe(false);
+    expect(of('pyramid').marks.filter(({ id }) => id.startsWith('bridge.shoulder'))).toHaveLength(2);
+  });
+
+  it('the holes of strings without pins in hidden line to the rear edge, and no pin holes', () => {
+    const { path, marks } = of('rectangle');
+    expect(marks.some(({ id }) => id.startsWith('pin.'))).toBe(false);
+    const [bass, treble] = [bounds(path('way.E2.bass')), bounds(path('way.E2.treble'))];
+    expect(treble.minX - bass.minX).toBeCloseTo(2.4, 9);
+    expect(bass.maxY).toBeCloseTo(bounds(path('outline')).maxY, 9);
+    expect(marks.find(({ id }) => id === 'way.E2.bass')).toMatchObject({ line: 'hidden' });
   });
 });
