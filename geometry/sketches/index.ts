@@ -20,7 +20,7 @@ import { behind, crownOver, pin, section, tied, wire } from './section.ts';
 import { dome, domeAlong, relief, straightedge, strung } from './side.ts';
 import { drawn, type Sketch } from './sketch.ts';
 
-export { paper, type Sketch } from './sketch.ts';
+export { litPath, paper, type Sketch } from './sketch.ts';
 
 /** A sketch, and what is lit on it. */
 export interface Shown {

@@ -2,8 +2,9 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import { applies, fieldAt, getAt, setAt } from '../../geometry/fields.ts';
 import { type Job, stringCount } from '../../geometry/job.ts';
 import { newJob, readJob, writeJob } from '../../geometry/job-file.ts';
-import { mostFrets, withFret, withoutFret } from './numbers/measured.ts';
-import { settledNumber } from './numbers/settled.ts';
+import { isFull, type ListPath, type Values, withItem, withoutItem } from './numbers/lists.ts';
+import { standsFor } from './numbers/stands-for.ts';
+import { withChoice } from './numbers/with-choice.ts';
 import { mostPasses, withoutPass, withPass, withReading } from './setup/passes.ts';
 import { type Beginning, begin, type Entry, type Notice, type State, settle } from './state.ts';
 import { fieldTitle, type Side, withoutString, withString } from './strings.ts';
@@ -18,7 +19,7 @@ const without = <T>(record: Readonly<Record<string, T>>, key: string): Readonly<
   Object.fromEntries(Object.entries(record).filter(([other]) => other !== key));
 
 /** What is left of the drafts once the item of a list that this path leads to is gone. */
-const withoutItem = (drafts: State['drafts'], item: string): State['drafts'] =>
+const withoutDraftsOf = (drafts: State['drafts'], item: string): State['drafts'] =>
   Object.fromEntries(Object.entries(drafts).filter(([path]) => !path.startsWith(`${item}.`)));
 
 /** The state of the bench and all that can be done to it. Knows nothing of React or of the DOM. */
@@ -83,10 +84,11 @@ export const createBench = (beginning: Beginning) => {
     /** A choice or a value put in without typing. */
     put(path: string, value: number | string) {
       const { job, drafts } = get();
+      const isUnit = fieldAt(path)?.kind === 'word' && path.startsWith('show.');
       // In another unit what was typed would mean something else.
-      const left = path.startsWith('show.') ? {} : without(drafts, path);
+      const left = isUnit ? {} : without(drafts, path);
       set({ entry: undefined });
-      change(setAt(job, path, value), path, fieldTitle(job, path), left);
+      change(withChoice(job, path, value), path, fieldTitle(job, path), left);
     },
 
     /** Several values at once, as one step. */
@@ -148,26 +150,32 @@ export const createBench = (beginning: Beginning) => {
       const item = `strings.list.${id}`;
       // Nor is there a place left for what was being typed of it in a reading.
       const readings = job.setup.log.map((pass) => `setup.log.${pass.id}.readings.${id}`);
-      const left = [item, ...readings].reduce(withoutItem, drafts);
+      const left = [item, ...readings].reduce(withoutDraftsOf, drafts);
       set({ entry: undefined });
       change(withoutString(job, id), item, words.strings.removeStep(string.name), left);
     },
 
-    /** One more measured fret, its distance from the nut in mm. */
-    addFret(fret: number, distance: number) {
+    /** One more item of a list, such as a measured fret. */
+    addItem(list: ListPath, values: Values, name: string) {
       const { job } = get();
-      if (job.guitar.measured.length >= mostFrets) return;
+      if (isFull(job, list)) return;
       set({ entry: undefined });
-      change(withFret(job, fret, distance), 'guitar.measured', words.numbers.frets.addStep(fret));
+      change(withItem(job, list, values), list, name);
     },
 
-    removeFret(id: string) {
+    removeItem(list: ListPath, id: string, name: string) {
       const { job, drafts } = get();
-      const one = job.guitar.measured.find((measured) => measured.id === id);
-      if (one === undefined) return;
-      const item = `guitar.measured.${id}`;
+      const item = `${list}.${id}`;
       set({ entry: undefined });
-      change(withoutFret(job, id), item, words.numbers.frets.removeStep(one.fret), withoutItem(drafts, item));
+      change(withoutItem(job, list, id), item, name, withoutDraftsOf(drafts, item));
+    },
+
+    /** A job made from this one, as one step; what was being typed where it has another value goes. */
+    become(made: Job, path: string, name: string) {
+      const { job, drafts } = get();
+      const left = Object.entries(drafts).filter(([at]) => getAt(made, at) === getAt(job, at));
+      set({ entry: undefined });
+      change(made, path, name, Object.fromEntries(left));
     },
 
     /** One more reading of the strung guitar, and its key; those before it are folded away. */
@@ -187,7 +195,7 @@ export const createBench = (beginning: Beginning) => {
       if (place < 0) return;
       const item = `setup.log.${id}`;
       set({ entry: undefined, folds: without(folds, item) });
-      change(withoutPass(job, id), item, words.setUp.removeStep(place + 1), withoutItem(drafts, item));
+      change(withoutPass(job, id), item, words.setUp.removeStep(place + 1), withoutDraftsOf(drafts, item));
     },
 
     /** Opens or closes a part of the page that can be folded. */
@@ -250,11 +258,11 @@ export const refusedFields = ({ drafts, job }: Pick<State, 'drafts' | 'job'>): r
     return [words.refused(fieldTitle(job, path), stands(field, value, job.show), typeof value === 'string')];
   });
 
-/** The number that a word such as “flat” stands in for now: the last one in the job's past, else what the readings give, or what is preset or usual. */
+/** The number that a word such as “flat” stands in for now: the last one in the job's past, else what the word stands for, or what is preset or usual. */
 export const numberBefore = ({ job: now, past }: Pick<State, 'job' | 'past'>, path: string): number => {
   const earlier = past.map(({ job }) => getAt(job, path)).findLast((value) => typeof value === 'number');
   const field = fieldAt(path);
-  return [earlier, settledNumber(now, path), field?.preset, field?.usual?.[0], field?.min].find(
+  return [earlier, standsFor(now, path), field?.preset, field?.usual?.[0], field?.min].find(
     (value) => typeof value === 'number',
   ) as number;
 };

@@ -1,17 +1,11 @@
 import { fieldAt, setAt } from '../../geometry/fields.ts';
 import { type Job, type JobString, notTaken } from '../../geometry/job.ts';
 import { noteName } from '../../geometry/units.ts';
+import { freeKey } from './free-key.ts';
+import { isListPath, itemsOf, type ListPath } from './numbers/lists.ts';
 import { words } from './words.ts';
 
 export type Side = 'bass' | 'treble';
-
-/** A key of its own for one more item of a list: the kind's name and the first number from `from` on that is free. */
-export const freeKey = (list: readonly { readonly id: string }[], kind: string, from = list.length + 1): string => {
-  const taken = new Set(list.map(({ id }) => id));
-  let n = from;
-  while (taken.has(`${kind}-${n}`)) n += 1;
-  return `${kind}-${n}`;
-};
 
 /** A key that no string has, nor any that was read in a set-up before it was removed: its readings are not a new one's. */
 const freeStringKey = ({ strings, setup }: Job): string => {
@@ -42,18 +36,26 @@ export const withoutString = (job: Job, id: string): Job =>
     job.strings.list.filter((string) => string.id !== id),
   );
 
+/** What a person calls an item of a list that is typed row by row: “fret 5”, “hole 2”. */
+export const itemName = (job: Job, list: ListPath, id: string): string => {
+  const items = itemsOf(job, list);
+  const place = items.findIndex((item) => item.id === id);
+  return words.numbers.lists[list].name(items[place] ?? {}, place + 1);
+};
+
 /** The item of a job's list that a path leads through, named as a person would. */
 const itemTitle = (job: Job, keys: readonly string[]): readonly string[] => {
-  const [group, list, id, , inner] = keys;
-  const stringName = (key: string | undefined) => job.strings.list.find((one) => one.id === key)?.name;
+  const [group, key, id, , inner] = keys;
+  const list = `${group}.${key}`;
+  const stringName = (of: string | undefined) => job.strings.list.find((one) => one.id === of)?.name;
   const named = (...names: readonly (string | undefined)[]) => names.filter((name) => name !== undefined);
-  switch (`${group}.${list}`) {
+  if (isListPath(list)) {
+    const isThere = itemsOf(job, list).some((item) => item.id === id);
+    return id !== undefined && isThere ? [itemName(job, list, id)] : [];
+  }
+  switch (list) {
     case 'strings.list':
       return named(stringName(id));
-    case 'guitar.measured': {
-      const fret = job.guitar.measured.find((one) => one.id === id)?.fret;
-      return named(fret === undefined ? undefined : words.numbers.frets.title(fret));
-    }
     case 'setup.log': {
       const place = job.setup.log.findIndex((pass) => pass.id === id);
       return named(stringName(inner), place < 0 ? undefined : words.setUp.inTitle(place + 1));

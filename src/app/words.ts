@@ -6,6 +6,25 @@
 const and = (list: readonly string[]): string =>
   list.length < 2 ? (list[0] ?? '') : `${list.slice(0, -1).join(', ')} and ${list.at(-1)}`;
 
+type Item = Readonly<Record<string, number | string>>;
+type ListName = 'guitar.measured' | 'top.holes' | 'top.rises' | 'top.braces' | 'bridge.points';
+
+/** What is said of a list that is typed row by row. */
+interface ListWords {
+  readonly label?: string;
+  readonly table: string;
+  /** What a row to be added is called behind a column's name, and where a column there has a name of its own. */
+  readonly one: string;
+  readonly toAdd: Readonly<Record<string, string>>;
+  readonly heads: Readonly<Record<string, string>>;
+  /** An item's name, by what it holds and its place from 1. */
+  readonly name: (item: Item, n: number) => string;
+  readonly add: string;
+  readonly addStep: (item: Item) => string;
+  readonly removeStep: (name: string) => string;
+  readonly most: (n: number) => string;
+}
+
 export const words = {
   name: 'Sagitta',
   documentTitle: (job: string) => `${job === '' ? 'Unnamed job' : job} · Sagitta`,
@@ -85,6 +104,7 @@ export const words = {
     usual: (range: string) => `Usual: ${range}.`,
     wordCalled: {
       pins: 'at the pins',
+      saddle: 'at the saddle',
       frets: 'from the frets',
       strung: 'from the strung guitar',
       readings: 'from the readings',
@@ -100,36 +120,105 @@ export const words = {
     },
     folds: {
       strung: 'Read while the old strings still hang at pitch: gives the neck’s height and the rise.',
-      scar: 'The outline that the old bridge left: the new one has to cover it.',
+      scar: 'The old bridge’s outline, which the new one has to cover; holes, belly and braces.',
+      sections: 'Where the views cut the bridge.',
+      stock: 'The wood, and how much larger its blank is.',
       plate: 'Inside, under the pins: worn, or capped.',
     } as Readonly<Record<string, string>>,
     nothingTaken: 'nothing taken',
     taken: (n: number, all: number) => `${n} of ${all} taken`,
     notMeasured: 'not measured',
+    counts: (counts: readonly (readonly [n: number, one: string, many: string])[]) =>
+      counts
+        .filter(([n]) => n > 0)
+        .map(([n, one, many]) => `${n} ${n === 1 ? one : many}`)
+        .join(', '),
+    countOf: {
+      holes: ['hole', 'holes'],
+      rises: ['reading of the top', 'readings of the top'],
+      braces: ['brace', 'braces'],
+    } as Readonly<Record<'holes' | 'rises' | 'braces', readonly [string, string]>>,
+    stockState: (wood: string, allowance: string) => `${wood}, ${allowance} more`,
+    sectionsState: (across: string, along: string) => `${across}; ${along}`,
+    atMiddle: 'on the centre line',
+    atSaddle: 'at the saddle',
+    offMiddle: (far: string) => `${far} off the centre line`,
+    behindFront: (far: string) => `${far} behind the front`,
     scarSize: (outline: string, across: string, deep: string) => `${outline}, ${across} × ${deep}`,
     plateState: (state: string, cap?: string) => `${state}, ${cap === undefined ? 'no cap' : `cap ${cap}`}`,
+    remove: 'Remove',
+    removeOne: (name: string) => `Remove ${name}`,
     frets: {
       label: 'Measured frets',
       about: 'Three or more give the true scale.',
       none: 'none',
       count: (n: number) => (n === 1 ? '1 fret' : `${n} frets`),
-      title: (fret: number) => `fret ${fret}`,
-      fret: 'Fret',
-      newFret: 'Fret to add',
-      newDistance: 'From the nut to the fret to add',
-      distance: 'From the nut',
       miss: 'Off',
-      missSays: (miss: string) => `${miss} off the fitted scale`,
-      add: 'Add a fret',
-      addStep: (fret: number) => `fret ${fret} added`,
-      remove: 'Remove',
-      removeOne: (fret: number) => `Remove fret ${fret}`,
-      removeStep: (fret: number) => `fret ${fret} removed`,
       more: (n: number) => `${n} more, and they give the scale and how sure it is.`,
       fitted: (n: number, scale: string, error: string) => `By ${n} frets: ${scale} ± ${error} (standard error).`,
       take: 'Take the scale from them',
-      most: (n: number) => `A job has at most ${n} measured frets.`,
     },
+    lists: {
+      'guitar.measured': {
+        table: 'Measured frets, table',
+        one: 'to add',
+        toAdd: { fret: 'Fret to add', distance: 'From the nut to the fret to add' },
+        heads: {},
+        name: (item: Item) => `fret ${item.fret}`,
+        add: 'Add a fret',
+        addStep: (item: Item) => `fret ${item.fret} added`,
+        removeStep: (name: string) => `${name} removed`,
+        most: (n: number) => `A job has at most ${n} measured frets.`,
+      },
+      'top.holes': {
+        label: 'Holes',
+        table: 'Holes, table',
+        one: 'hole to add',
+        toAdd: {},
+        heads: { what: 'Hole' },
+        name: (_: Item, n: number) => `hole ${n}`,
+        add: 'Add',
+        addStep: () => 'a hole added',
+        removeStep: (name: string) => `${name} removed`,
+        most: (n: number) => `A job has at most ${n} holes.`,
+      },
+      'top.rises': {
+        label: 'Belly or dip of the top',
+        table: 'Belly or dip of the top, table',
+        one: 'reading to add',
+        toAdd: {},
+        heads: {},
+        name: (_: Item, n: number) => `top’s reading ${n}`,
+        add: 'Add',
+        addStep: () => 'a reading of the top added',
+        removeStep: (name: string) => `${name} removed`,
+        most: (n: number) => `A job has at most ${n} readings of the top.`,
+      },
+      'top.braces': {
+        label: 'Braces',
+        table: 'Braces, table',
+        one: 'brace to add',
+        toAdd: {},
+        heads: { across: 'Across', fromNut: 'From the nut', acrossTo: 'to across', fromNutTo: 'to from the nut' },
+        name: (item: Item, n: number) => (item.name === '' ? `brace ${n}` : String(item.name)),
+        add: 'Add',
+        addStep: () => 'a brace added',
+        removeStep: (name: string) => `${name} removed`,
+        most: (n: number) => `A job has at most ${n} braces.`,
+      },
+      'bridge.points': {
+        label: 'Points of the outline',
+        table: 'Points of the outline, table',
+        one: 'point to add',
+        toAdd: {},
+        heads: {},
+        name: (_: Item, n: number) => `point ${n}`,
+        add: 'Add',
+        addStep: () => 'a point added',
+        removeStep: (name: string) => `${name} removed`,
+        most: (n: number) => `An outline has at most ${n} points.`,
+      },
+    } satisfies Readonly<Record<string, ListWords>> as Readonly<Record<ListName, ListWords>>,
     unit: { mm: 'mm', in: 'in', fraction: 'in' },
     kindUnit: {
       angle: '°',
@@ -147,6 +236,9 @@ export const words = {
   strings: {
     label: 'The strings',
     scroll: 'The strings, table',
+    set: 'Set',
+    putIn: 'Put in',
+    setStep: (name: string) => `set: ${name}`,
     key: 'String',
     remove: 'Remove',
     removeOne: (name: string) => `Remove ${name}`,
@@ -165,6 +257,8 @@ export const words = {
       core: 'Core',
       material: 'Material',
       wrap: 'Wrap',
+      nutPlace: 'At the nut',
+      saddlePlace: 'At the saddle',
       setback: 'Setback',
       cents: 'Heard at 12',
     } as Readonly<Record<string, string>>,

@@ -4,6 +4,7 @@ import { WhatIf } from '../figures/WhatIf.tsx';
 import { fieldTitle } from '../strings.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
+import { SketchOf } from './SketchOf.tsx';
 import { helpId } from './use-field.ts';
 
 /** What the field in focus means and where it is taken; while none is, what this page is. Its height stays, so that it never moves anything. */
@@ -26,6 +27,7 @@ export const Help = () => {
     <div className="help" id={helpId}>
       {field && path ? (
         <>
+          <SketchOf path={path} job={job} />
           <strong>{fieldTitle(job, path)}</strong> <span>{field.help}</span>{' '}
           {usual && <span className="usual">{words.numbers.usual(usual)}</span>}
           <WhatIf path={path} job={job} />

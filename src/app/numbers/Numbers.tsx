@@ -7,15 +7,29 @@ import { Back } from './Back.tsx';
 import { Field } from './Field.tsx';
 import { Fold } from './Fold.tsx';
 import { Frets } from './Frets.tsx';
+import { List } from './List.tsx';
+import type { ListPath } from './lists.ts';
 import { usageOf } from './optional.ts';
 import { Steps } from './Steps.tsx';
 
-/** The bar shows the job's name, its date and the units; strings, set-up and ranges have places of their own, and the measured frets a list. */
-const elsewhere = /^(name$|date$|show\.|strings\.(list|setbacks|finger)|setup\.|limits\.|guitar\.measured\.)/;
+/** The bar shows the job's name, its date and the units; strings, set-up and ranges have places of their own, and what stands in lists. */
+const elsewhere =
+  /^(name$|date$|show\.(length|radius|gauge)$|strings\.(list|setbacks|finger|courses|pairGap)|setup\.|limits\.|(guitar\.measured|bridge\.points|top\.(holes|rises|braces))\.)/;
 
 const groups: readonly FieldGroup[] = fieldGroups
   .map((group) => ({ ...group, fields: group.fields.filter(({ path }) => !elsewhere.test(path)) }))
   .filter(({ fields }) => fields.length > 0);
+
+/** The lists that stand at the end of a group. */
+const listsOf: Readonly<Record<string, readonly ListPath[]>> = { scar: ['top.holes', 'top.rises', 'top.braces'] };
+
+/** A list under its name. */
+const Listed = ({ list }: { list: ListPath }) => (
+  <>
+    <h3>{words.numbers.lists[list].label}</h3>
+    <List list={list} />
+  </>
+);
 
 /** The fields of a group that count in this job. */
 const Fields = ({ group }: { group: FieldGroup }) => {
@@ -26,6 +40,7 @@ const Fields = ({ group }: { group: FieldGroup }) => {
       <Fragment key={field.path}>
         <Field field={field} />
         {field.path === 'guitar.scale' && <Frets />}
+        {field.path === 'bridge.mirrored' && <Listed list="bridge.points" />}
       </Fragment>
     ));
 };
@@ -35,7 +50,9 @@ const Group = ({ group }: { group: FieldGroup }) => {
   const { id, title } = group;
   const job = useBenchState((state) => state.job);
   const isHeld = useBenchState(({ drafts, solved }) => {
-    const isHere = (path: string) => group.fields.some((field) => field.path === path);
+    const isHere = (path: string) =>
+      group.fields.some((field) => field.path === path) ||
+      listsOf[id]?.some((list) => path.startsWith(`${list}.`)) === true;
     const refused = Object.entries(drafts).some(([path, { says }]) => says !== undefined && isHere(path));
     return refused || (!solved.ok && solved.problems.some(({ path }) => isHere(path)));
   });
@@ -59,6 +76,9 @@ const Group = ({ group }: { group: FieldGroup }) => {
     >
       <fieldset aria-label={title}>
         <Fields group={group} />
+        {listsOf[id]?.map((list) => (
+          <Listed key={list} list={list} />
+        ))}
       </fieldset>
     </Fold>
   );

@@ -1,5 +1,6 @@
-import { memo } from 'react';
+import { memo, useState } from 'react';
 import { applies, type FieldInfo, fieldAt, stringFields } from '../../../geometry/fields.ts';
+import { type StringSetId, stringSets, withSet } from '../../../geometry/instrument/sets.ts';
 import { type Job, stringCount } from '../../../geometry/job.ts';
 import { formatQuantity } from '../../../geometry/units.ts';
 import type { Side } from '../strings.ts';
@@ -17,9 +18,9 @@ const fieldsOf = (id: string): readonly FieldInfo[] => {
   return fields;
 };
 
-/** A column of the table; what was heard has one only where the setbacks come from it. */
-const isColumn = ({ path }: FieldInfo, setbacks: Job['strings']['setbacks']): boolean =>
-  !path.endsWith('.cents') || setbacks === 'heard';
+/** A column of the table: what was heard has one only where the setbacks come from it, the places only where they are typed. */
+const isColumn = ({ path }: FieldInfo, { setbacks, spacing }: Pick<Job['strings'], 'setbacks' | 'spacing'>): boolean =>
+  (!path.endsWith('.cents') || setbacks === 'heard') && (!path.endsWith('Place') || spacing === 'typed');
 
 /** The setback that a string asks for, where it is computed: nothing to type. */
 const Needed = ({ id, name }: { id: string; name: string }) => {
@@ -48,8 +49,8 @@ const Row = memo(({ id, name, canGo }: { id: string; name: string; canGo: boolea
       : input
     )?.focus();
   };
-  const setbacks = useBenchState(({ job }) => job.strings.setbacks);
-  const fields = fieldsOf(id).filter((field) => isColumn(field, setbacks));
+  const { setbacks, spacing } = useBenchState(({ job }) => job.strings);
+  const fields = fieldsOf(id).filter((field) => isColumn(field, { setbacks, spacing }));
   return (
     <>
       <tr>
@@ -90,8 +91,33 @@ const headOf = (field: FieldInfo, show: Job['show']) => {
   return { key, title: words.strings.heads[key] ?? field.label, unit };
 };
 
-/** Where the setbacks come from, above the strings. */
-const choices = ['strings.setbacks', 'strings.finger'].flatMap((path) => fieldAt(path) ?? []);
+/** Strings to begin with: a set is chosen, and put in as one step. */
+const Sets = () => {
+  const bench = useBench();
+  const [id, setId] = useState<StringSetId>('light');
+  const putIn = () =>
+    bench.become(withSet(bench.getState().job, id), 'strings.list', words.strings.setStep(stringSets[id].title));
+  return (
+    <p className="sets">
+      <label htmlFor="string-set">{words.strings.set}</label>
+      <select id="string-set" value={id} onChange={({ target }) => setId(target.value as StringSetId)}>
+        {Object.entries(stringSets).map(([key, { title }]) => (
+          <option key={key} value={key}>
+            {title}
+          </option>
+        ))}
+      </select>
+      <button type="button" onClick={putIn}>
+        {words.strings.putIn}
+      </button>
+    </p>
+  );
+};
+
+/** How the strings stand, and where their setbacks come from, above them. */
+const choices = ['strings.courses', 'strings.pairGap', 'strings.setbacks', 'strings.finger'].flatMap(
+  (path) => fieldAt(path) ?? [],
+);
 const Setbacks = () => {
   const job = useBenchState((state) => state.job);
   return (
@@ -110,9 +136,9 @@ export const Strings = () => {
   const bench = useBench();
   const list = useBenchState((state) => state.job.strings.list);
   const show = useBenchState((state) => state.job.show);
-  const setbacks = useBenchState((state) => state.job.strings.setbacks);
+  const strings = useBenchState((state) => state.job.strings);
   const heads = fieldsOf(list[0]?.id ?? '')
-    .filter((field) => isColumn(field, setbacks))
+    .filter((field) => isColumn(field, strings))
     .map((field) => headOf(field, show));
   /** A new string is named first: its name takes the focus once its row stands. */
   const add = (side: Side) => {
@@ -129,6 +155,7 @@ export const Strings = () => {
   return (
     <section className="strings" aria-labelledby="strings-title">
       <h2 id="strings-title">{words.strings.label}</h2>
+      <Sets />
       <Setbacks />
       <section className="scroll" aria-label={words.strings.scroll}>
         <table>

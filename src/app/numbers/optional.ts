@@ -24,13 +24,34 @@ const usages: Readonly<Record<string, (job: Job, group: FieldGroup) => Usage>> =
   },
   scar: (job) => {
     const { outline, length, depth } = job.scar;
-    if (outline === 'none') return { isUsed: false, state: says.notMeasured };
     const say = (value: number, unit: boolean) => formatQuantity(value, 'length', job.show, { unit });
+    const scar =
+      outline === 'none' ? [] : [says.scarSize(called(job, 'scar.outline'), say(length, false), say(depth, true))];
+    const counts = (['holes', 'rises', 'braces'] as const).map(
+      (key) => [job.top[key].length, ...says.countOf[key]] as const,
+    );
+    const listed = says.counts(counts);
+    const found = [...scar, ...(listed === '' ? [] : [listed])];
+    return { isUsed: found.length > 0, state: found.length === 0 ? says.notMeasured : found.join('; ') };
+  },
+  sections: (job) => {
+    const { sectionAcross, sectionAlong } = job.show;
+    const say = (value: number) => formatQuantity(value, 'length', job.show, { unit: true });
     return {
-      isUsed: true,
-      state: says.scarSize(called(job, 'scar.outline'), say(length, false), say(depth, true)),
+      isUsed: sectionAcross !== 0 || sectionAlong !== 'saddle',
+      state: says.sectionsState(
+        sectionAcross === 0 ? says.atMiddle : says.offMiddle(say(sectionAcross)),
+        sectionAlong === 'saddle' ? says.atSaddle : says.behindFront(say(sectionAlong)),
+      ),
     };
   },
+  stock: (job) => ({
+    isUsed: false,
+    state: says.stockState(
+      called(job, 'stock.wood'),
+      formatQuantity(job.stock.allowance, 'length', job.show, { unit: true }),
+    ),
+  }),
   plate: (job) => {
     const { state, cap } = job.plate;
     const thick = cap === 'none' ? undefined : formatQuantity(cap, 'length', job.show, { unit: true });

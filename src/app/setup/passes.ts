@@ -1,6 +1,6 @@
 import { setAt } from '../../../geometry/fields.ts';
 import { type Job, notTaken } from '../../../geometry/job.ts';
-import { freeKey } from '../strings.ts';
+import { freeKey } from '../free-key.ts';
 
 /** How many readings of the strung guitar a job may hold, and how many strings each. */
 export const mostPasses = 60;
