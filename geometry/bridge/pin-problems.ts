@@ -171,6 +171,10 @@ const overFirstRow = (job: Job, design: Design, mm: SayLength): Found => {
   };
 };
 
+/** The shortest and the shallowest ramp that a job can have, mm. */
+const leastRamp = 0.5;
+const leastRampDepth = 0.2;
+
 const rampProblem = (job: Settled, { strings, saddleLine }: Design, mm: SayLength): Found => {
   const { pins, slot } = job;
   if (pins.hold !== 'pins' || pins.ramp === 'none') return undefined;
@@ -180,18 +184,21 @@ const rampProblem = (job: Settled, { strings, saddleLine }: Design, mm: SayLengt
       ({ pin, breakX }) => pin.y - pins.hole / 2 - Math.max(saddleLineAt(saddleLine, pin.x) + rear, breakX),
     ),
   );
-  if (pins.ramp >= room)
+  if (pins.ramp >= room) {
+    const only = room > 0 ? `only ${mm(room)} lie between it and the pin holes` : 'the pin holes reach it themselves';
+    const out = room > leastRamp ? `Make it shorter than ${mm(room, 'down')}, or move` : 'Choose “none”, or move';
     return {
       path: 'pins.ramp',
       value: pins.ramp,
-      says: `A ramp ${mm(pins.ramp)} long would run into the slot: only ${mm(room)} lie between it and the pin holes. Make it shorter than ${mm(room, 'down')}${room > 0.5 ? '' : ', or move the pins back'}.`,
+      says: `A ramp ${mm(pins.ramp)} long would run into the slot: ${only}. ${out} the pins to more than ${mm(pins.fromSaddle + pins.ramp - room, 'up')} behind the saddle line.`,
     };
+  }
   const thickness = Math.min(...strings.map(({ pin }) => deckHeight(job, pin.x) - undersideHeight(job, pin.x)));
   return (
     pins.rampDepth >= thickness && {
       path: 'pins.rampDepth',
       value: pins.rampDepth,
-      says: `A ramp ${mm(pins.rampDepth)} deep would cut through the bridge, ${mm(thickness)} thick there. Make it shallower than ${mm(thickness, 'down')}.`,
+      says: `A ramp ${mm(pins.rampDepth)} deep would cut through the bridge, ${mm(Math.max(0, thickness))} thick there. ${thickness > leastRampDepth ? `Make it shallower than ${mm(thickness, 'down')}` : 'Make the bridge thicker'}, or choose no ramp.`,
     }
   );
 };
