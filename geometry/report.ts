@@ -3,6 +3,9 @@ import { load } from './bridge/load.ts';
 import { pinHoles, reamDepth } from './bridge/pins.ts';
 import { capToBrace, plateCap } from './bridge/plate-cap.ts';
 import { position } from './bridge/position.ts';
+import { bridgeBlank, capBlank } from './bridge/stock.ts';
+import { bridgeVolume, bridgeWeight } from './bridge/volume.ts';
+import { woods } from './bridge/woods.ts';
 import { advise } from './checks/advise.ts';
 import { findings } from './checks/findings.ts';
 import type { Design } from './design.ts';
@@ -56,7 +59,7 @@ const slot = (job: Settled, design: Design) => {
 /** What the saddle is sawn from and to. */
 const saddle = (job: Settled, design: Design) => {
   const half = halfSaddle(design, 'along');
-  const { bass, treble, highest } = wholeHeights(design);
+  const { bass, treble, highest } = wholeHeights(job, design);
   return {
     thickness: design.saddle.thickness,
     length: design.saddle.length,
@@ -112,6 +115,17 @@ const capOf = (job: Settled, design: Design) => {
   };
 };
 
+/** What the bridge is sawn from and what it weighs; a volume in mm³, a weight in g. */
+const stock = (job: Settled, design: Design) => ({
+  wood: woods[job.stock.wood].name,
+  density: woods[job.stock.wood].density,
+  volume: bridgeVolume(job, design),
+  weight: bridgeWeight(job, design),
+  allowance: job.stock.allowance,
+  bridgeBlank: bridgeBlank(job, design),
+  capBlank: capBlank(job) ?? null,
+});
+
 /** What every check finds and what is advised, for the job as it was asked. */
 const found = (job: Settled, design: Design, asked: Job) =>
   findings(job, design).map(({ check, level, says, means, range, source }) => ({
@@ -148,6 +162,9 @@ export const report = (job: Settled, design: Design, asked: Job = job) => {
       area: 'mm²',
       secondMoment: 'mm⁴',
       slope: 'mm/mm',
+      volume: 'mm³',
+      weight: 'g',
+      density: 'kg/m³',
     },
     job: { name: job.name, date: job.date, hand: job.hand, work: job.work },
     readings: readings(job, design),
@@ -222,6 +239,7 @@ export const report = (job: Settled, design: Design, asked: Job = job) => {
     position: placed(job, design),
     existing: there(job, design),
     plateCap: capOf(job, design),
+    stock: stock(job, design),
     setUp: setUp(job, design),
     findings: found(job, design, asked),
   };

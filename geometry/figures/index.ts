@@ -16,6 +16,7 @@ import * as saddleHeights from './saddle-heights.ts';
 import * as scale from './scale.ts';
 import * as setUp from './set-up.ts';
 import * as slot from './slot.ts';
+import * as stock from './stock.ts';
 import * as strings from './strings.ts';
 import * as tension from './tension.ts';
 
@@ -132,6 +133,9 @@ export const figures: readonly Figure[] = [
   setUp.afterSquare,
   setUp.newBreakPoint,
   setUp.lifeAfterLine,
+  stock.bridgeVolumeFigure,
+  stock.bridgeWeightFigure,
+  ...stock.blanks,
 ];
 
 const byId = new Map(figures.map((figure) => [figure.id, figure]));

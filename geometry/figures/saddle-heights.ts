@@ -98,18 +98,25 @@ const arcTakes = {
 const circle =
   'the circle of radius R (a straight line if flat) through (y_b·√(1 + m²), z_b) and (y_t·√(1 + m²), z_t), bulging upwards';
 
+/** A bottom that follows the dome lies so much lower at the saddle's ends, than in its middle. */
+const fallen = (settled: Settled) =>
+  settled.slot.floor === 'dome'
+    ? { more: ' + drop(R_t, l/2)', is: `; ${dropIs}`, takes: { R_t: 'guitar.topRadius' } }
+    : { more: '', is: '', takes: {} };
+
 const end = (side: 'bass' | 'treble') => {
   const sign = side === 'bass' ? '−' : '';
   const outer = side === 'bass' ? bassOf : trebleOf;
-  return (settled: Settled, design: Design, k: number): How =>
-    design.cut !== undefined
+  return (settled: Settled, design: Design, k: number): How => {
+    const { more, is, takes } = fallen(settled);
+    return design.cut !== undefined
       ? {
-          formula: `H = z − z_0; z at ${sign}l/2 on ${circle}`,
-          inputs: inputs(settled, design, k, arcTakes),
+          formula: `H = z − z_0${more}; z at ${sign}l/2 on ${circle}${is}`,
+          inputs: inputs(settled, design, k, { ...arcTakes, ...takes }),
           source: face,
         }
       : {
-          formula: `H = z_s + t·(v − y) − drop(R, v) + drop(R, y) − z_0; v = ${sign}l/2/√(1 + m²); ${dropIs}`,
+          formula: `H = z_s + t·(v − y) − drop(R, v) + drop(R, y) − z_0${more}; v = ${sign}l/2/√(1 + m²); ${dropIs}`,
           inputs: inputs(settled, design, k, {
             z_s: outer(heightAboveFretPlane),
             y: outer(acrossAtSaddle),
@@ -118,9 +125,11 @@ const end = (side: 'bass' | 'treble') => {
             l: saddleLength,
             m: saddleSlant,
             z_0: saddleBottom,
+            ...takes,
           }),
           source: 'Beyond the outer string the crown runs on as the best radius would.',
         };
+  };
 };
 
 export const endHeightBass: Figure = {
@@ -128,7 +137,7 @@ export const endHeightBass: Figure = {
   id: 'endHeightBass',
   title: 'Saddle height at its bass end',
   about: 'From the saddle’s bottom up to its crown, at its bass end.',
-  value: (_, design) => wholeHeights(design).bass,
+  value: (settled, design) => wholeHeights(settled, design).bass,
   how: end('bass'),
 };
 
@@ -137,7 +146,7 @@ export const endHeightTreble: Figure = {
   id: 'endHeightTreble',
   title: 'Saddle height at its treble end',
   about: 'From the saddle’s bottom up to its crown, at its treble end.',
-  value: (_, design) => wholeHeights(design).treble,
+  value: (settled, design) => wholeHeights(settled, design).treble,
   how: end('treble'),
 };
 
@@ -145,25 +154,29 @@ export const highest: Figure = {
   ...job,
   id: 'highest',
   title: 'Saddle height, greatest',
-  about: 'From the saddle’s bottom up to the highest point of its crown.',
-  value: (_, design) => wholeHeights(design).highest,
-  how: (settled, design, k) =>
-    design.cut !== undefined
+  about: 'From the lowest place of the saddle’s bottom up to the highest point of its crown.',
+  value: (settled, design) => wholeHeights(settled, design).highest,
+  how: (settled, design, k) => {
+    const { more, is, takes } = fallen(settled);
+    return design.cut !== undefined
       ? {
-          formula: `H = max z − z_0; z between −l/2 and l/2 on ${circle}`,
-          inputs: inputs(settled, design, k, arcTakes),
+          formula: `H = max z − z_0${more}; z between −l/2 and l/2 on ${circle}${is}`,
+          inputs: inputs(settled, design, k, { ...arcTakes, ...takes }),
           source: face,
         }
       : {
-          formula: 'H = max(H_b, every z_k − z_0, H_t)',
+          formula: `H = max(H_b, every z_k − z_0${more}, H_t)${is}`,
           inputs: inputs(settled, design, k, {
             H_b: endHeightBass,
             H_t: endHeightTreble,
             z_k: every(heightAboveFretPlane),
             z_0: saddleBottom,
+            ...(settled.slot.floor === 'dome' && { l: saddleLength }),
+            ...takes,
           }),
           source: 'Between the strings the crown follows a curve that nowhere overshoots (Steffen 1990).',
-        },
+        };
+  },
 };
 
 export const blankLength: Figure = {

@@ -1,4 +1,4 @@
-import { deckHeight } from '../../geometry/bridge/surface.ts';
+import { deckHeight, floorRadius } from '../../geometry/bridge/surface.ts';
 import type { Design } from '../../geometry/design.ts';
 import type { Label, Mark } from '../../geometry/drawing.ts';
 import { across, fixedLength, forHand, length, mirrored, note, radius, stroke, upright } from '../../geometry/marks.ts';
@@ -7,6 +7,7 @@ import { type PassAdvice, takeOffAt } from '../../geometry/saddle/setup.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import { bounds } from '../../geometry/shape/measure.ts';
 import { pen, polyline } from '../../geometry/shape/path.ts';
+import { drop } from '../../geometry/shape/sagitta.ts';
 import { lastPass } from './last-pass.ts';
 import { notesUnder, overStrings, stringMark } from './over-strings.ts';
 import type { Piece } from './piece.ts';
@@ -56,8 +57,10 @@ export const saddle: Piece = {
     const { proud, under, crown } = job.saddle;
     const half = halfSaddle(design, 'along');
     const toAcross = half === 0 ? 1 : halfSaddle(design, 'across') / half;
-    const outline = saddleOutline(design, 'along');
-    const bottom = -design.saddle.bottom;
+    const outline = saddleOutline(design, 'along', floorRadius(job));
+    // A bottom that follows the dome lies lowest at its ends: what is left proud is cut straight below them.
+    const bottomAt = (x: number) => -design.saddle.bottom + drop(floorRadius(job), x);
+    const bottom = bottomAt(half);
     const edge = bottom + proud;
     const deckEnd = (x: number) => ({ x, y: -deckHeight(job, x * toAcross) });
     const deck =
@@ -71,7 +74,7 @@ export const saddle: Piece = {
     const last = places.at(-1);
     if (first === undefined || last === undefined) throw new RangeError('A saddle needs strings to carry.');
     const height = (side: 'bass' | 'treble', { s, x }: typeof first, end: number, ems: number): Mark =>
-      upright(`height.${side}`, { x, y: -s.heightAboveFretPlane }, { x, y: bottom }, end, ems, undefined, [
+      upright(`height.${side}`, { x, y: -s.heightAboveFretPlane }, { x, y: bottomAt(x) }, end, ems, undefined, [
         fixedLength(s.saddleHeight),
       ]);
     const pass = lastPass(job, design);

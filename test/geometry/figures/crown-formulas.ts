@@ -28,12 +28,15 @@ const onArc = (v: Values) => {
   return { at: (u: number) => centre.z + Math.sqrt(radius ** 2 - (u - centre.u) ** 2), middle: centre.u };
 };
 
+/** How much lower the ends of a bottom lie that follows the dome. */
+const fallen = (v: Values): number => (v.has('R_t') ? drop(v.radius('R_t'), v.n('l') / 2) : 0);
+
 export const endOf = (v: Values, side: -1 | 1): number => {
   const half = v.n('l') / 2;
-  if (!v.has('t')) return onArc(v).at(side * half) - v.n('z_0');
+  if (!v.has('t')) return onArc(v).at(side * half) - v.n('z_0') + fallen(v);
   const at = (side * half) / Math.hypot(1, v.n('m'));
   const y = v.n('y');
-  return v.n('z_s') + v.n('t') * (at - y) - drop(v.radius('R'), at) + drop(v.radius('R'), y) - v.n('z_0');
+  return v.n('z_s') + v.n('t') * (at - y) - drop(v.radius('R'), at) + drop(v.radius('R'), y) - v.n('z_0') + fallen(v);
 };
 
 export const highestOf = (v: Values): number => {
@@ -41,8 +44,8 @@ export const highestOf = (v: Values): number => {
     const { at, middle } = onArc(v);
     const half = v.n('l') / 2;
     const places = [-half, half, ...(middle !== undefined && Math.abs(middle) < half ? [middle] : [])];
-    return Math.max(...places.map(at)) - v.n('z_0');
+    return Math.max(...places.map(at)) - v.n('z_0') + fallen(v);
   }
-  const heights = [v.n('H_b'), ...v.all('z').map((z) => z - v.n('z_0')), v.n('H_t')];
+  const heights = [v.n('H_b'), ...v.all('z').map((z) => z - v.n('z_0') + fallen(v)), v.n('H_t')];
   return Math.max(...heights);
 };

@@ -297,6 +297,16 @@ export const formulas: Readonly<Record<string, Formula>> = {
     return Math.min(...pairs);
   },
   capStagger: (v) => Math.max(0, v.n('d') + v.n('e') - v.n('a')),
+  bridgeVolume: (v) => v.n('V_w') - v.n('V_s') - v.n('V_h') - v.n('V_e'),
+  bridgeWeight: (v) => (v.n('V') * v.n('ρ')) / 1000,
+  ...Object.fromEntries(
+    ['bridgeBlank', 'capBlank'].flatMap((of) =>
+      ['Length', 'Depth', 'Thickness'].map((side): [string, Formula] => [
+        `${of}${side}`,
+        (v) => v.n('s') + v.n('a') + v.n('a'),
+      ]),
+    ),
+  ),
   takeOff: (v) => ((v.n('a') - v.n('a_w')) * v.n('x')) / v.n('x_12'),
   takeOffBass: (v) => outerLine(v, 0),
   takeOffTreble: (v) => outerLine(v, v.n('l')),

@@ -153,4 +153,19 @@ export const cases: readonly Case[] = [
     'saddle.crown': 'gauge',
     'show.radius': 'mm',
   }),
+  changed('a saddle on a domed floor, a bridge of ebony', {
+    'slot.floor': 'dome',
+    'saddle.under': 0.6,
+    'bridge.wing': 'ogee',
+    'bridge.edge': 'round',
+    'bridge.tipTreble': 2.8,
+    'stock.wood': 'ebony',
+    'top.radiusAlong': 9000,
+  }),
+  changed('the same, its crown through each string’s height', {
+    'slot.floor': 'dome',
+    'saddle.crown': 'heights',
+    'plate.cap': 2,
+    'stock.allowance': 1.5,
+  }),
 ];
