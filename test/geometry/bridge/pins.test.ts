@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { leavesAt, pinCentres, pinHoles, ramps, reamDepth, stringWays } from '../../../geometry/bridge/pins.ts';
+import { slotCut } from '../../../geometry/bridge/slot.ts';
 import { deckHeight } from '../../../geometry/bridge/surface.ts';
+import { pinWood } from '../../../geometry/checks/pin-wood.ts';
 import { setAt } from '../../../geometry/fields.ts';
 import { withSet } from '../../../geometry/instrument/sets.ts';
 import type { Job } from '../../../geometry/job.ts';
-import { arcThrough, area, contains, isSimple } from '../../../geometry/shape/index.ts';
+import { arcThrough, area, contains, isSimple, pointOn } from '../../../geometry/shape/index.ts';
 import type { Point } from '../../../geometry/shape/types.ts';
 import { seeded } from '../../seeded.ts';
 import { built, workedExample } from '../../solved.ts';
@@ -183,4 +185,22 @@ describe('reaming', () => {
     expect(depth(5.3, 5, 0)).toBeUndefined();
     expect(reamDepth(byPins({ 'pins.hold': 'tied' }))).toBeUndefined();
   });
+});
+
+describe('the wood between slot and pins', () => {
+  it.each(['round', 'square', 'through'])(
+    'is the least distance from the slot’s outline, less the hole’s radius: %s',
+    (ends) => {
+      const { job, design } = built(byPins({ 'slot.ends': ends, 'slot.length': 60, 'pins.spread': 70 }));
+      const outline = slotCut(job, design.saddleLine);
+      const points = outline.segments.flatMap((segment) =>
+        Array.from({ length: 4001 }, (_, k) => pointOn(segment, k / 4000)),
+      );
+      for (const [k, { value }] of pinWood.facts(job, design).entries()) {
+        const pin = design.strings[k]?.pin ?? { x: 0, y: 0 };
+        const nearest = Math.min(...points.map((p) => Math.hypot(p.x - pin.x, p.y - pin.y)));
+        expect(value).toBeCloseTo(nearest - 2.5, 4);
+      }
+    },
+  );
 });
