@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { type FieldInfo, itemFields, mostItems } from '../../../geometry/fields.ts';
+import type { ShowUnits } from '../../../geometry/units.ts';
 import { fieldTitle, itemName } from '../strings.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
@@ -19,11 +20,13 @@ interface ListProps {
 
 const keyOf = ({ path }: FieldInfo): string => path.split('.').at(-1) ?? '';
 
-/** The unit in a column's head, where it has one. */
-const Unit = ({ field }: { field: FieldInfo }) => {
-  const unit = useBenchState(({ job }) => unitOf(field, job.show.length));
-  return unit === '' ? null : <small>{unit}</small>;
-};
+/** What a column is called. */
+const headOf = (list: ListPath, field: FieldInfo): string =>
+  words.numbers.lists[list].heads[keyOf(field)] ?? field.label;
+
+/** A column's name with its unit, where it has one. */
+const headWithUnit = (list: ListPath, field: FieldInfo, { length }: ShowUnits): string =>
+  `${headOf(list, field)} ${unitOf(field, length)}`.trim();
 
 const Row = ({
   list,
@@ -39,6 +42,7 @@ const Row = ({
   extra?: ReactNode;
 }) => {
   const bench = useBench();
+  const show = useBenchState((state) => state.job.show);
   const fields = itemFields(list, id);
   /** The button goes with its row: the focus moves on to the next row's last number, or to the one to be added. */
   const remove = () => {
@@ -52,7 +56,7 @@ const Row = ({
     <>
       <tr>
         {fields.map((field) => (
-          <td key={field.path}>
+          <td key={field.path} data-head={headWithUnit(list, field, show)}>
             <Cell field={field} />
           </td>
         ))}
@@ -79,13 +83,13 @@ export const List = ({ list, proposed = {}, extra }: ListProps) => {
   const span = columns.length + (extra === undefined ? 1 : 2);
   const most = mostItems(list) ?? 0;
   return (
-    <section className="scroll list" data-list={list} aria-label={says.table}>
+    <section className="scroll list" data-list={list} data-wide={columns.length > 4} aria-label={says.table}>
       <table>
         <thead>
           <tr>
             {columns.map((field) => (
               <th key={field.path} scope="col">
-                {says.heads[keyOf(field)] ?? field.label} <Unit field={field} />
+                {headOf(list, field)} <small>{unitOf(field, job.show.length)}</small>
               </th>
             ))}
             {extra !== undefined && <th scope="col">{extra.head}</th>}
@@ -107,6 +111,7 @@ export const List = ({ list, proposed = {}, extra }: ListProps) => {
             <NewItem
               list={list}
               columns={columns}
+              heads={columns.map((field) => headWithUnit(list, field, job.show))}
               proposed={proposed}
               called={(field) => says.toAdd[keyOf(field)] ?? `${fieldTitle(job, field.path)}, ${says.one}`}
               add={says.add}

@@ -10,6 +10,7 @@ export const newItemId = (list: ListPath): string => `new-${list}`;
 interface NewItemProps {
   readonly list: ListPath;
   readonly columns: readonly FieldInfo[];
+  readonly heads: readonly string[];
   /** What stands in a field before anything is typed there. */
   readonly proposed: Readonly<Record<string, string>>;
   readonly called: (field: FieldInfo) => string;
@@ -21,7 +22,7 @@ interface NewItemProps {
 const keyOf = ({ path }: FieldInfo): string => path.split('.').at(-1) ?? '';
 
 /** What is typed of an item to add. It is no part of the job until all its numbers are read: one that nobody measured would count. */
-export const NewItem = ({ list, columns, proposed, called, add: addCalled, addStep, span }: NewItemProps) => {
+export const NewItem = ({ list, columns, heads, proposed, called, add: addCalled, addStep, span }: NewItemProps) => {
   const bench = useBench();
   const show = useBenchState((state) => state.job.show);
   const focus = useBenchState((state) => state.focus);
@@ -68,7 +69,7 @@ export const NewItem = ({ list, columns, proposed, called, add: addCalled, addSt
   return (
     <>
       <tr onBlur={onBlur} className="new">
-        {columns.map((field) => {
+        {columns.map((field, k) => {
           const common = {
             'aria-label': called(field),
             'aria-invalid': refused === undefined ? undefined : (true as const),
@@ -81,7 +82,7 @@ export const NewItem = ({ list, columns, proposed, called, add: addCalled, addSt
               setTyped({ ...typed, [keyOf(field)]: target.value }),
           };
           return (
-            <td key={field.path}>
+            <td key={field.path} data-head={heads[k]}>
               {field.choices === undefined ? (
                 <input
                   {...common}
