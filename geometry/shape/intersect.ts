@@ -135,11 +135,15 @@ export const intersections = (a: Segment, b: Segment): Point[] => meetings(a, b)
 /** The points that two paths share, in the first one's order; a point at a joint is told once. */
 export const pathIntersections = (a: Path, b: Path): Point[] => {
   const found: Point[] = [];
-  for (const s of a.segments)
-    for (const point of b.segments
-      .flatMap((r) => meetings(s, r))
+  const boxes = b.segments.map((segment) => ({ segment, box: boundsOfSegment(segment) }));
+  for (const s of a.segments) {
+    const box = boundsOfSegment(s);
+    for (const point of boxes
+      .filter((other) => !boundsApart(box, other.box, touch))
+      .flatMap(({ segment }) => meetings(s, segment))
       .sort((p, q) => p.t - q.t)
       .map((m) => m.point))
       if (!found.some((p) => distance(p, point) <= same)) found.push(point);
+  }
   return found;
 };
