@@ -123,7 +123,7 @@ export const middle = (job: Settled, design: Design): Drawing => {
   const { wood } = sectionAlong(job, design, y);
   const rear = wood.length > 0 ? -boundsOf(wood).minX : bridgeRear;
   const string = stringNear(design, y);
-  const crown = crownHeight(design.cut ?? design.crown, y);
+  const crown = y === 0 ? crownHeight(design.cut ?? design.crown, 0) : string.heightAboveFretPlane;
   const nutward = front - BEFORE;
   const tailward = rear + BEHIND;
   const { rise } = job.guitar;
