@@ -7,6 +7,7 @@ import { getAt, setAt } from '../../geometry/fields.ts';
 import type { Job } from '../../geometry/job.ts';
 import { area, bounds, pointOn } from '../../geometry/shape/index.ts';
 import { distanceTo } from '../../geometry/shape/nearest.ts';
+import { Help } from '../../src/app/numbers/Help.tsx';
 import { Numbers } from '../../src/app/numbers/Numbers.tsx';
 import { Strings } from '../../src/app/numbers/Strings.tsx';
 import { createBench } from '../../src/app/store.ts';
@@ -20,6 +21,7 @@ const open = (job = starterJob('heron')) => {
   const bench = createBench({ job });
   render(
     <BenchContext value={bench}>
+      <Help />
       <Numbers />
       <Strings />
     </BenchContext>,
@@ -151,5 +153,42 @@ describe('strings whose places are typed', () => {
     expect(steps(bench)).toEqual(['Spacing']);
     bench.undo();
     expect(getAt(bench.getState().job, 'strings.spacing')).toBe('gaps');
+  });
+});
+
+describe('a set of strings', () => {
+  it('is put in as one step, and taken back', async () => {
+    const { user, bench, job } = open();
+    const before = job().strings;
+    await user.selectOptions(screen.getByLabelText('Set'), 'twelve');
+    await user.click(screen.getByRole('button', { name: 'Put in' }));
+    expect(job().strings.list).toHaveLength(12);
+    expect(job().strings.courses).toBe('pairs');
+    expect(screen.getByLabelText('Within a pair')).toBeTruthy();
+    expect(steps(bench)).toEqual(['set: twelve steel strings in pairs']);
+    bench.undo();
+    expect(job().strings).toEqual(before);
+  });
+});
+
+describe('a word that stands for another number of the job', () => {
+  it('gives that number when it is taken out', async () => {
+    const { user, job } = open();
+    const { tipThickness } = job().bridge;
+    await user.click(screen.getByRole('button', { name: 'Tip thickness, treble: same' }));
+    expect(job().bridge.tipTreble).toBe(tipThickness);
+  });
+});
+
+describe('the help', () => {
+  it('shows a sketch of where the number in focus is measured, which is not read out; none where there is nothing to measure', async () => {
+    const { user } = open();
+    expect(document.querySelector('.sketch')).toBeNull();
+    await user.click(screen.getByLabelText('Depth at the tips'));
+    const sketch = document.querySelector('.sketch');
+    expect(sketch?.getAttribute('aria-hidden')).toBe('true');
+    expect(sketch?.querySelectorAll('.lit').length).toBeGreaterThan(0);
+    await user.click(screen.getByLabelText('Guitar for'));
+    expect(document.querySelector('.sketch')).toBeNull();
   });
 });
