@@ -15,8 +15,8 @@ export interface Fillet {
   readonly after: Segment;
 }
 
-/** A turn this small (radians) is no corner. */
-const noCorner = 1e-9;
+/** An arc no longer than this (mm) rounds nothing: its ends would be one point. */
+const noArc = 1e-6;
 /** What has to be left of a segment, as a share of it. */
 const least = 1e-9;
 
@@ -27,7 +27,7 @@ const least = 1e-9;
 export const fillet = (before: Segment, after: Segment, radius: number): Fillet | undefined => {
   const [into, out] = [tangentOn(before, 1), tangentOn(after, 0)];
   const turn = Math.atan2(cross(into, out), dot(into, out));
-  if (Math.abs(turn) <= noCorner) return { before, arc: undefined, after };
+  if (Math.abs(turn) * radius <= noArc) return { before, arc: undefined, after };
   const side = -Math.sign(turn) * radius;
   const [besideBefore, besideAfter] = [besideSegment(before, side), besideSegment(after, side)];
   const corner = segmentEnd(before);
