@@ -1,6 +1,6 @@
 import type { Job } from '../job.ts';
 import type { Problem } from '../problem.ts';
-import { contains, levelCrossings } from '../shape/crossing.ts';
+import { levelCrossings } from '../shape/crossing.ts';
 import { pointOn } from '../shape/measure.ts';
 import { distanceTo, nearestOn } from '../shape/nearest.ts';
 import { segmentEnd, segmentStart } from '../shape/path.ts';
@@ -59,10 +59,13 @@ export const scarOutline = (job: Pick<Job, 'scar' | 'bridge'>): Path | undefined
   return translate(footprints[scar.outline].outline(asBridge(job)), 0, scar.fromNut);
 };
 
-/** How far a point lies inside a closed outline, mm; negative outside. */
-export const insideBy = (outline: Path, p: Point): number => {
-  const away = distanceTo(outline, p);
-  return contains(outline, p) ? away : -away;
+/** Tells of any point how far it lies inside a closed outline, mm; negative outside. */
+export const insideOf = (outline: Path): ((p: Point) => number) => {
+  const crossings = levelCrossings(outline);
+  return (p) => {
+    const winding = crossings(p.y).reduce((sum, { x, way }) => (x > p.x ? sum + way : sum), 0);
+    return winding === 0 ? -distanceTo(outline, p) : distanceTo(outline, p);
+  };
 };
 
 /** An edge of the footprint, and how far it covers the scar next to it, mm; negative where scar stays bare. */

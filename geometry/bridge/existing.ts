@@ -4,7 +4,7 @@ import type { Settled } from '../settle.ts';
 import { nearestOn } from '../shape/nearest.ts';
 import { distance } from '../shape/point.ts';
 import type { Point } from '../shape/types.ts';
-import { insideBy } from './cover.ts';
+import { insideOf } from './cover.ts';
 import { footprintOutline } from './outline.ts';
 import { pinHoles } from './pins.ts';
 import { slotCut } from './slot.ts';
@@ -60,14 +60,14 @@ export interface Existing {
 export const keptHoles = (job: Settled, design: Design): readonly Kept[] => {
   const holes = job.top.holes.filter(isKept);
   if (holes.length === 0) return [];
-  const outline = footprintOutline(job, design);
-  const slot = slotCut(job, design.saddleLine);
+  const inFootprint = insideOf(footprintOutline(job, design));
+  const inSlot = insideOf(slotCut(job, design.saddleLine));
   const drilled = pinHoles(job, design);
   return holes.map((hole) => {
     const at = placeOf(hole);
-    const inside = insideBy(outline, at);
+    const inside = inFootprint(at);
     const pins = isMet(job, hole) ? [] : drilled.map((pin) => distance(pin.at, at) - pin.diameter / 2);
-    return { hole, wall: Math.min(inside, -insideBy(slot, at), ...pins) - hole.diameter / 2, isInside: inside > 0 };
+    return { hole, wall: Math.min(inside, -inSlot(at), ...pins) - hole.diameter / 2, isInside: inside > 0 };
   });
 };
 
@@ -92,8 +92,8 @@ export const registerApart = ({ top }: Pick<Job, 'top'>): number | undefined => 
 /** The readings of the top's belly or dip that lie under the footprint. */
 export const risesUnder = (job: Settled, design: Design): readonly Rise[] => {
   if (job.top.rises.length === 0) return [];
-  const outline = footprintOutline(job, design);
-  return job.top.rises.filter((rise) => insideBy(outline, placeOf(rise)) >= 0);
+  const inFootprint = insideOf(footprintOutline(job, design));
+  return job.top.rises.filter((rise) => inFootprint(placeOf(rise)) >= 0);
 };
 
 /** From a brace's nearer edge to a place, mm; negative over the brace itself. */

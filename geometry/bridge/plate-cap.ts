@@ -3,7 +3,7 @@ import type { Settled } from '../settle.ts';
 import { pen } from '../shape/path.ts';
 import { dot, lerp } from '../shape/point.ts';
 import type { Path, Point } from '../shape/types.ts';
-import { insideBy } from './cover.ts';
+import { insideOf } from './cover.ts';
 import { type Brace, placeOf } from './existing.ts';
 import { type PinHole, pinHoles } from './pins.ts';
 
@@ -76,6 +76,7 @@ export const plateCap = (job: Settled, design: Design): PlateCap | undefined => 
   const between = (values: readonly number[]) => (Math.min(...values) + Math.max(...values)) / 2;
   const middle = { x: between(across), y: between(along) };
   const outline = eased(middle, length, depth);
+  const inCap = insideOf(outline);
   const apart = apartSquareTo(grains[grain], holes);
   return {
     outline,
@@ -85,12 +86,12 @@ export const plateCap = (job: Settled, design: Design): PlateCap | undefined => 
     grain: grains[grain],
     apart,
     stagger: Math.max(0, apartNeeded(job) - apart),
-    wall: Math.min(...drilled.map(({ at, diameter }) => insideBy(outline, at) - diameter / 2)),
+    wall: Math.min(...drilled.map(({ at, diameter }) => inCap(at) - diameter / 2)),
   };
 };
 
 /** Steps by thirds that find the lowest place of a valley to the last digits that matter. */
-const thirds = 60;
+const thirds = 45;
 
 /**
  * From the cap's edge to a brace's, mm: how far the two stand apart; negative by how far the brace reaches into the cap. The signed distance from a convex outline runs convex along a line, so that thirds
@@ -98,7 +99,8 @@ const thirds = 60;
  */
 export const capToBrace = ({ outline }: PlateCap, brace: Brace): number => {
   const [from, to] = [placeOf(brace), { x: brace.acrossTo, y: brace.fromNutTo }];
-  const outsideBy = (t: number) => -insideBy(outline, lerp(from, to, t));
+  const inCap = insideOf(outline);
+  const outsideBy = (t: number) => -inCap(lerp(from, to, t));
   let [low, high] = [0, 1];
   for (let k = 0; k < thirds; k += 1) {
     const [a, b] = [low + (high - low) / 3, high - (high - low) / 3];

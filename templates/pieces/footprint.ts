@@ -14,6 +14,7 @@ import { oldScar } from '../../geometry/views/old-scar.ts';
 import { oldSlot } from '../../geometry/views/old-slot.ts';
 import { roundAbout, whatIsThere, whatIsThereSays } from '../../geometry/views/what-is-there.ts';
 import { wireHole } from '../../geometry/views/wire-hole.ts';
+import { notesUnder } from './over-strings.ts';
 import type { Piece } from './piece.ts';
 
 /** Half the length of the cross that marks a drill centre, mm. */
@@ -72,6 +73,10 @@ export const footprint: Piece = {
     const { wireHole: wire, wireAcross } = job.saddle;
     const filled = oldSlot(job, design);
     const side = wireAcross === 0 ? '' : wireAcross < 0 ? ', bass side' : ', treble side';
+    const signs: readonly Label[] = [
+      ...(filled.length > 0 ? [['dashed: old slot, fill']] : []),
+      ...whatIsThereSays(job),
+    ];
     const below: readonly (readonly [string, Label])[] = [
       ['sizes', sizes],
       ...(ream > 0
@@ -105,8 +110,9 @@ export const footprint: Piece = {
               ],
             ],
           ] as const)),
-      ...(filled.length > 0 ? ([['slot.old.name', ['dashed: old slot, fill']]] as const) : []),
-      ...whatIsThereSays(job).map((clause, k) => [`there.${k + 1}`, clause] as const),
+      ...(signs.length > 0
+        ? ([['signs', signs.flatMap((clause, k) => (k === 0 ? clause : [' · ', ...clause]))]] as const)
+        : []),
     ];
     const marks: Mark[] = [
       ...oldScar(job),
@@ -177,7 +183,6 @@ export const footprint: Piece = {
         anchor: 'end',
         shift: { dx: -0.6, dy: -1.9 },
       }),
-      ...below.map(([id, label], k) => note(id, { x: 0, y: rear }, label, { shift: { dx: 0, dy: 4.6 + 1.3 * k } })),
       across('length', { x: -half, y: front }, { x: half, y: front }, front - BEFORE - 6, -2.6),
       upright('depth', { x: half, y: front }, { x: 0, y: rear }, half, 4.2),
       upright('frontToSaddle', { x: -half, y: datum.x - bridge.frontToSaddle }, { x: -half, y: datum.x }, -half, -3.6),
@@ -187,6 +192,10 @@ export const footprint: Piece = {
         length(pins.spread),
       ]),
     ];
-    return { id: 'footprint', title: 'Footprint, slot and pins', marks: forHand(marks, job.hand) };
+    return {
+      id: 'footprint',
+      title: 'Footprint, slot and pins',
+      marks: [...forHand(marks, job.hand), ...notesUnder(rear, 4.5, below)],
+    };
   },
 };

@@ -9,6 +9,10 @@ const small = 0.8;
 
 /** From the strings' marks up to the first row of numbers, the second and the names, in ems: a row is as high as its longest number is wide. */
 const rows = { first: 0.5, second: 3.6, names: 6.4 } as const;
+/** How much higher all else goes where the first row is doubled, in ems. */
+const doubled = rows.second - rows.first;
+/** Numbers of the first row whose strings stand nearer to each other than this, mm, would run into each other at a template's text height. */
+const crowded = 3;
 
 /** From one line of notes to the next, in ems. */
 const leading = 1.15;
@@ -24,18 +28,31 @@ export interface OverString {
   readonly more?: Quantity | undefined;
 }
 
+/** The strings whose number is raised into a row of its own, as the one to its left stands too near: of a pair the right one. */
+const raisedOf = (strings: readonly OverString[]): ReadonlySet<string> => {
+  const raised = new Set<string>();
+  let last = Number.NEGATIVE_INFINITY;
+  for (const { id, x } of strings.toSorted((a, b) => a.x - b.x)) {
+    if (x - last < crowded) raised.add(id);
+    else last = x;
+  }
+  return raised;
+};
+
 /**
  * Numbers over the strings, each in line with its string's mark and read from the right, as ISO 129-1 has running dimensions; over them the names. They stand on the page as it is read: apply it to marks that
  * are mirrored already. The ids are `string.<id>.value`, `.more` and `.name`.
  */
 export const overStrings = (strings: readonly OverString[], y: number, words: readonly Mark[]): readonly Mark[] => {
-  const names = strings.some(({ more }) => more !== undefined) ? rows.names : rows.second;
+  const raised = raisedOf(strings);
+  const up = raised.size > 0 ? doubled : 0;
+  const names = up + (strings.some(({ more }) => more !== undefined) ? rows.names : rows.second);
   const turned = (id: string, x: number, value: Quantity, dy: number, scale: number): Mark =>
     note(id, { x, y }, [value], { anchor: 'start', turn: -90, scale, shift: { dx: 0.36 * scale, dy: -dy } });
   return [
     ...strings.flatMap(({ id, name, x, value, more }): Mark[] => [
-      turned(`string.${id}.value`, x, value, rows.first, first),
-      ...(more === undefined ? [] : [turned(`string.${id}.more`, x, more, rows.second, second)]),
+      turned(`string.${id}.value`, x, value, rows.first + (raised.has(id) ? doubled : 0), first),
+      ...(more === undefined ? [] : [turned(`string.${id}.more`, x, more, rows.second + up, second)]),
       note(`string.${id}.name`, { x, y }, [shortName(name)], {
         bold: true,
         shift: { dx: 0, dy: -names },

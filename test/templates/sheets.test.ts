@@ -13,7 +13,7 @@ import { svgWindow } from '../../templates/svg-window.ts';
 import { sheetInfo } from '../../templates/title-block.ts';
 import { readSvg } from '../read-svg.ts';
 import { built, jobOf, solved, workedExample } from '../solved.ts';
-import { fullJob } from './full-job.ts';
+import { fullJob, oldTop } from './full-job.ts';
 
 const job = workedExample();
 const info = sheetInfo(job, '9.8.7');
@@ -177,9 +177,11 @@ describe('sheets', () => {
   });
 
   it.each(
-    [...starters.map(({ id, text }) => [id, jobOf(text)] as const), ['everything', fullJob()] as const].flatMap(
-      ([id, asked]) => (['a4', 'letter'] as const).map((paper) => [id, paper, asked] as const),
-    ),
+    [
+      ...starters.map(({ id, text }) => [id, jobOf(text)] as const),
+      ['everything', fullJob()] as const,
+      ['an old top', oldTop()] as const,
+    ].flatMap(([id, asked]) => (['a4', 'letter'] as const).map((paper) => [id, paper, asked] as const)),
   )('hold every template of %s on %s, unscaled', (_, paper, asked) => {
     const { job: own, design } = built(asked);
     const drawn = piecesOf(own).map((piece) => piece.draw(own, design));

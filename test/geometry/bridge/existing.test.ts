@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { insideBy, scarOutline, scarProblems } from '../../../geometry/bridge/cover.ts';
+import { insideOf, scarOutline, scarProblems } from '../../../geometry/bridge/cover.ts';
 import { existing, fromBrace, isKept } from '../../../geometry/bridge/existing.ts';
 import { footprints } from '../../../geometry/bridge/footprints/index.ts';
 import { apartSquareTo, capToBrace, plateCap } from '../../../geometry/bridge/plate-cap.ts';
@@ -103,7 +103,7 @@ describe('the plate cap', () => {
           from: { x: at.across, y: at.fromNut },
           to: { x: at.acrossTo, y: at.fromNutTo },
         };
-        const away = Array.from({ length: 401 }, (_, k) => -insideBy(cap.outline, pointOn(line, k / 400)));
+        const away = Array.from({ length: 401 }, (_, k) => -insideOf(cap.outline)(pointOn(line, k / 400)));
         const found = capToBrace(cap, brace);
         expect(found).toBeLessThanOrEqual(Math.min(...away) - 3 + 1e-6);
         expect(found).toBeGreaterThan(Math.min(...away) - 3 - 0.5);
