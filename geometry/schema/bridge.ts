@@ -1,5 +1,12 @@
 import * as z from 'zod/mini';
+import { footprints } from '../bridge/footprints/index.ts';
+import { narrowestDeck, narrowestPyramid } from '../bridge/footprints/pyramid.ts';
 import { choice, listKey, number, numberOr } from './field.ts';
+
+/** What each footprint is called, by its word in the job. */
+const footprintNames = Object.fromEntries(
+  Object.entries(footprints).map(([word, { name }]) => [word, name]),
+) as Readonly<Record<keyof typeof footprints, string>>;
 
 /** Which footprints a field is measured on. */
 const on = (...styles: readonly string[]) => styles.map((is) => ({ path: 'bridge.footprint', is }));
@@ -35,14 +42,7 @@ export const bridge = z.looseObject({
   footprint: choice(
     'Footprint',
     'The outline of the bridge on the top. It has to cover the old bridge’s scar.',
-    {
-      belly: 'belly behind',
-      bellyBefore: 'belly before',
-      rectangle: 'rectangular',
-      pyramid: 'pyramid ends',
-      waisted: 'waisted',
-      free: 'free, by points',
-    },
+    footprintNames,
     'belly',
   ),
   length: number({
@@ -126,7 +126,7 @@ export const bridge = z.looseObject({
     label: 'Pyramid, width',
     help: 'How far each pyramid reaches from the tip inwards, across the guitar.',
     kind: 'length',
-    min: 5,
+    min: narrowestPyramid,
     max: 60,
     usual: [16, 26],
     preset: 20,
@@ -189,7 +189,7 @@ export const bridge = z.looseObject({
     label: 'Deck width',
     help: 'How wide the arched middle is, from the shoulder of one wing to that of the other.',
     kind: 'length',
-    min: 20,
+    min: narrowestDeck,
     max: 250,
     usual: [70, 110],
     preset: 84,

@@ -4,7 +4,7 @@ import type { Footprint } from './footprint.ts';
 
 /** A straight rear edge and a belly before the slot: the belly bridge turned end for end. */
 export const bellyBefore: Footprint = {
-  style: 'bellyBefore',
+  name: 'belly before',
   problems: belly.problems,
   outline: (bridge) => place(belly.outline(bridge), { turn: Math.PI, dy: bridge.depth }),
 };

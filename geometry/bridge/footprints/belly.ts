@@ -8,7 +8,7 @@ import { leastSwing, slack, swingRadius } from './swing.ts';
  * hollow and one round, to the belly's rearmost point, level again.
  */
 export const belly: Footprint = {
-  style: 'belly',
+  name: 'belly behind',
   problems: ({ length, depth, wingDepth, bellyWidth }, mm) => {
     const problems: Problem[] = [];
     const widest = Math.min(bellyWidth, length);

@@ -8,7 +8,8 @@ import type { SayLength } from './say-length.ts';
  * tail, closed, turning from +x towards +y.
  */
 export interface Footprint {
-  readonly style: Job['bridge']['footprint'];
+  /** What it is called where it is chosen. */
+  readonly name: string;
   /** What keeps these numbers from being drawn; empty when nothing does. `mm` says a length in the reader's unit. */
   readonly problems: (bridge: Job['bridge'], mm: SayLength) => readonly Problem[];
   readonly outline: (bridge: Job['bridge']) => Path;

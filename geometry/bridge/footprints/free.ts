@@ -98,7 +98,7 @@ const tooFew = (bridge: Given): boolean => allRound(bridge).length < fewest;
 
 /** An outline through points of its own: smooth or with corners, its treble half mirrored or each side by itself. */
 export const free: Footprint = {
-  style: 'free',
+  name: 'free, by points',
   problems: (bridge, mm): readonly Problem[] => {
     const at = { path: 'bridge.points', value: bridge.points.length };
     if (tooFew(bridge))

@@ -1,22 +1,22 @@
-import { bridge as fields } from '../../schema/bridge.ts';
-import { words } from '../../schema/field.ts';
 import type { Footprint } from './footprint.ts';
 import { oblong } from './oblong.ts';
 import { slack } from './swing.ts';
 
-const least = (key: 'pyramidWidth' | 'deckWidth'): number => words.get(fields.shape[key])?.min ?? 0;
+/** The narrowest pyramid and the narrowest deck that their fields take, mm. */
+export const narrowestPyramid = 5;
+export const narrowestDeck = 20;
 
 /** What is proposed stays clear of the least that the field takes by this much, mm: rounded in inches it is still taken. */
 const margin = 0.1;
 
 /** A rectangle from above; its ends rise to pyramids, which the wings' line draws. */
 export const pyramid: Footprint = {
-  style: 'pyramid',
+  name: 'pyramid ends',
   problems: ({ length, deckWidth, pyramidWidth }, mm) => {
     const most = (length - deckWidth) / 2;
     if (pyramidWidth <= most + slack) return [];
     const says = `Pyramids ${mm(pyramidWidth)} wide do not fit between the deck, ${mm(deckWidth)} wide, and the ends of a bridge ${mm(length)} across.`;
-    const narrowest = least('pyramidWidth') + margin;
+    const narrowest = narrowestPyramid + margin;
     if (most >= narrowest)
       return [
         {
@@ -26,7 +26,7 @@ export const pyramid: Footprint = {
         },
       ];
     const beside = length - 2 * pyramidWidth;
-    const deck = beside >= least('deckWidth') + margin ? beside : length - 2 * narrowest;
+    const deck = beside >= narrowestDeck + margin ? beside : length - 2 * narrowest;
     return [
       {
         path: 'bridge.deckWidth',

@@ -19,7 +19,7 @@ const rounded = (half: number, depth: number, r: number): Path =>
 
 /** A rectangle: its ends square, with eased corners, or half-round. */
 export const rectangle: Footprint = {
-  style: 'rectangle',
+  name: 'rectangular',
   problems: ({ length, depth, ends, cornerRadius }, mm) => {
     const most = Math.min(depth, length) / 2;
     if (ends === 'eased' && cornerRadius > most + slack)

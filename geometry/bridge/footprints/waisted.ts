@@ -7,7 +7,7 @@ import { leastSwing, slack, swingRadius } from './swing.ts';
  * Ends of full depth, and between them a waist: front and rear edge each leave the end level, and swing by two equal arcs, one round and one hollow, to the waist's middle, level again.
  */
 export const waisted: Footprint = {
-  style: 'waisted',
+  name: 'waisted',
   problems: ({ length, depth, waistDepth, waistWidth }, mm) => {
     const problems: Problem[] = [];
     const widest = Math.min(waistWidth, length);
