@@ -173,10 +173,14 @@ describe('a set of strings', () => {
 
 describe('a word that stands for another number of the job', () => {
   it('gives that number when it is taken out', async () => {
-    const { user, job } = open();
+    const { user, bench, job } = open();
     const { tipThickness } = job().bridge;
     await user.click(screen.getByRole('button', { name: 'Tip thickness, treble: same' }));
     expect(job().bridge.tipTreble).toBe(tipThickness);
+    // The scoop that runs out level is the one that “level” draws, rounded up to a millimetre.
+    await user.click(screen.getByRole('button', { name: 'Scoop radius: level' }));
+    expect(job().bridge.scoop).toBeGreaterThan(50);
+    expect(bench.getState().solved.ok).toBe(true);
   });
 });
 

@@ -11,12 +11,7 @@ export const SketchOf = ({ path, job }: { path: string; job: Job }) => {
   }, [path, job]);
   return (
     primitives && (
-      <svg
-        className="drawing sketch"
-        viewBox={`0 0 ${paper.width} ${paper.height}`}
-        aria-hidden="true"
-        data-sketch={path}
-      >
+      <svg className="sketch" viewBox={`0 0 ${paper.width} ${paper.height}`} aria-hidden="true" data-sketch={path}>
         <Primitives primitives={primitives} focus={litPath} />
       </svg>
     )
