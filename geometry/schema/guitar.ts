@@ -67,6 +67,7 @@ export const guitar = z.looseObject({
     max: 100,
     usual: [34, 48],
     preset: 36.5,
+    only: { path: 'strings.spacing', isNot: 'typed' },
   }),
   boardWidth: numberOr(notTaken, {
     label: 'Board width at fret 12',

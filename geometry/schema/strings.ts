@@ -105,6 +105,7 @@ export const strings = z.looseObject({
     max: 200,
     usual: [52, 60],
     preset: 55.5,
+    only: { path: 'strings.spacing', isNot: 'typed' },
   }),
   setbacks: choice(
     'Setbacks',

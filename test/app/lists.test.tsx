@@ -150,6 +150,8 @@ describe('strings whose places are typed', () => {
     });
     expect(before.length).toBeGreaterThan(0);
     expect(screen.getByLabelText('Place at the saddle, E2')).toBeTruthy();
+    // What the places say themselves is no longer asked for.
+    expect(screen.queryByLabelText('String spread at the saddle')).toBeNull();
     expect(steps(bench)).toEqual(['Spacing']);
     bench.undo();
     expect(getAt(bench.getState().job, 'strings.spacing')).toBe('gaps');
