@@ -4,14 +4,14 @@ import { userEvent } from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { readJob, writeJob } from '../../geometry/job-file.ts';
 import { SetUp } from '../../src/app/setup/SetUp.tsx';
-import { createBench } from '../../src/app/store.ts';
+import { type Built, createBench } from '../../src/app/store.ts';
 import { BenchContext } from '../../src/app/use-bench.ts';
 import { demoBench, starterJob } from './bench.ts';
 
 afterEach(cleanup);
 vi.setConfig({ testTimeout: 30_000 });
 
-/** The set-up of the demo: wanted actions 2.4 and 1.8 mm, setbacks as typed. */
+/** The set-up of the demo: wanted actions 2.4 and 1.8 mm. */
 const open = (bench = demoBench()) => {
   render(
     <BenchContext value={bench}>
@@ -55,9 +55,9 @@ describe('a reading of the strung guitar', () => {
     await type(user, 'Action measured, E4, reading 1', '1.9');
     expect(sentences(1)).toMatch(/^Take 0\.\d\d mm off the bottom at the bass end and 0\.\d\d mm at the treble end\.$/);
     // The string pivots at the nut: `(x_s/x_12)·(action − wanted)`, x_s the scale and the setback, x_12 half the scale.
-    const { guitar, strings } = bench.getState().job;
-    const [bass, treble] = [strings.list[0]?.setback ?? 0, strings.list.at(-1)?.setback ?? 0];
-    const scale = Number(guitar.scale);
+    const { job, design } = bench.getState().built as Built;
+    const [bass, treble] = [design.strings[0]?.setback ?? 0, design.strings.at(-1)?.setback ?? 0];
+    const { scale } = job.guitar;
     const e2 = ((scale + bass) / (scale / 2)) * (2.7 - 2.4);
     const e4 = ((scale + treble) / (scale / 2)) * (1.9 - 1.8);
     expect(Number(cells(1, 'E2')['Take off the bottom'])).toBeCloseTo(e2, 2);
