@@ -221,6 +221,10 @@ export const words = {
     none: 'Nothing can be checked yet, as these numbers cannot be built.',
     levels: { right: 'right', doubtful: 'doubtful', wrong: 'wrong' },
     counts: (wrong: number, doubtful: number, right: number) => `${wrong} wrong, ${doubtful} doubtful, ${right} right`,
+    summary: (wrong: number, doubtful: number) =>
+      wrong + doubtful === 0
+        ? 'All checks are right'
+        : `Checks: ${[wrong > 0 ? `${wrong} wrong` : '', doubtful > 0 ? `${doubtful} doubtful` : ''].filter(Boolean).join(', ')}`,
     right: (n: number) => (n === 1 ? 'One check is right' : `${n} checks are right`),
     source: 'The usual ranges are common practice, from memory: change them for this job where you know better.',
     changeRange: 'Change the range',

@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
 import type { Finding, Level } from '../../../geometry/checks/check.ts';
-import { findings as findingsOf } from '../../../geometry/checks/findings.ts';
 import { Refused } from '../sheet/Refused.tsx';
 import type { Built } from '../store.ts';
 import { useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
+import { findingsOf } from './findings-of.ts';
 import { Item } from './Item.tsx';
 import { useAdvice } from './use-advice.ts';
 
@@ -13,9 +13,8 @@ const says = words.findings;
 const ofLevel = (findings: readonly Finding[], level: Level) => findings.filter((finding) => finding.level === level);
 
 const List = ({ built }: { built: Built }) => {
-  const { job, design } = built;
   const asked = useBenchState((state) => state.job);
-  const findings = useMemo(() => findingsOf(job, design), [job, design]);
+  const findings = useMemo(() => findingsOf(built), [built]);
   const advised = useAdvice(asked, findings);
   const right = ofLevel(findings, 'right');
   const open = findings.filter(({ level }) => level !== 'right');
