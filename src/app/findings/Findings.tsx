@@ -1,5 +1,6 @@
-import { useMemo } from 'react';
+import { useCallback, useMemo, useRef, useState } from 'react';
 import type { Finding, Level } from '../../../geometry/checks/check.ts';
+import type { CheckId } from '../../../geometry/checks/ranges.ts';
 import { Refused } from '../sheet/Refused.tsx';
 import type { Built } from '../store.ts';
 import { useBenchState } from '../use-bench.ts';
@@ -11,37 +12,56 @@ import { useAdvice } from './use-advice.ts';
 const says = words.findings;
 
 const ofLevel = (findings: readonly Finding[], level: Level) => findings.filter((finding) => finding.level === level);
+/** The list that a finding belongs in. */
+const listOf = ({ level }: Finding) => (level === 'right' ? 'right' : 'open');
 
 const List = ({ built }: { built: Built }) => {
   const asked = useBenchState((state) => state.job);
   const findings = useMemo(() => findingsOf(built), [built]);
   const advised = useAdvice(asked, findings);
-  const right = ofLevel(findings, 'right');
-  const open = findings.filter(({ level }) => level !== 'right');
-  const counts = says.counts(ofLevel(open, 'wrong').length, ofLevel(open, 'doubtful').length, right.length);
+  const counts = useRef<HTMLParagraphElement>(null);
+  // While its range is typed at, a finding stays in the list where it was, whatever it becomes.
+  const [ranged, setRanged] = useState<Readonly<Partial<Record<CheckId, 'right' | 'open'>>>>({});
+  const toCounts = useCallback(() => counts.current?.focus(), []);
+  const onRange = useCallback(
+    (check: CheckId) => {
+      const finding = findings.find((one) => one.check === check);
+      if (finding === undefined) return;
+      const list = listOf(finding);
+      // Closed, it goes to the list that it belongs in now, and its button with it.
+      if ((ranged[check] ?? list) !== list) toCounts();
+      setRanged({ ...ranged, [check]: ranged[check] === undefined ? list : undefined });
+    },
+    [findings, ranged, toCounts],
+  );
+  const itemsOf = (list: 'right' | 'open') =>
+    findings
+      .filter((finding) => (ranged[finding.check] ?? listOf(finding)) === list)
+      .map((finding) => (
+        <Item
+          key={finding.check}
+          finding={finding}
+          advice={advised.of[finding.check]}
+          isKnown={advised.job !== undefined}
+          isRangeOpen={ranged[finding.check] !== undefined}
+          onRange={onRange}
+          onDone={toCounts}
+        />
+      ));
+  const right = itemsOf('right');
+  const [wrong, doubtful, fine] = (['wrong', 'doubtful', 'right'] as const).map(
+    (level) => ofLevel(findings, level).length,
+  ) as [number, number, number];
   return (
     <>
-      <p className="counts" role="status">
-        {counts}
+      <p className="counts" role="status" ref={counts} tabIndex={-1}>
+        {says.counts(wrong, doubtful, fine)}
       </p>
-      <ul className="open">
-        {open.map((finding) => (
-          <Item
-            key={finding.check}
-            finding={finding}
-            advice={advised.of[finding.check]}
-            isKnown={advised.job !== undefined}
-          />
-        ))}
-      </ul>
+      <ul className="open">{itemsOf('open')}</ul>
       {right.length > 0 && (
         <details className="right">
-          <summary>{says.right(right.length)}</summary>
-          <ul>
-            {right.map((finding) => (
-              <Item key={finding.check} finding={finding} advice={undefined} isKnown={false} />
-            ))}
-          </ul>
+          <summary>{says.right(fine)}</summary>
+          <ul>{right}</ul>
         </details>
       )}
       <p className="small">{says.source}</p>
