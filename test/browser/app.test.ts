@@ -1,7 +1,4 @@
-import { mkdir, readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { readFile } from 'node:fs/promises';
 import type { Download, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { readJob } from '../../geometry/job-file.ts';
@@ -9,14 +6,8 @@ import { starters } from '../../src/jobs/index.ts';
 import { readPdf } from '../read-pdf.ts';
 import { readSvg } from '../read-svg.ts';
 import { openPage } from './harness.ts';
+import { desk, field, phone, text } from './page.ts';
 
-const desk = { width: 1440, height: 900 };
-const tablet = { width: 820, height: 1180, touch: true };
-const phone = { width: 390, height: 844, touch: true };
-
-const text = (page: Page, mark: string) => page.locator(`[data-mark="${mark}"]`).first().textContent();
-/** The input of this very name: figures and ranges carry it within theirs. */
-const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
 const drawn = (page: Page) => page.locator('.drawing').evaluateAll((all) => all.map((e) => e.innerHTML).join());
 const bytesOf = async (download: Download) => readFile(await download.path());
 /** Till what is typed has gone to the storage. */
@@ -312,66 +303,5 @@ describe('on a phone', () => {
       expect(cut).toBe(0);
     }
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phone.width);
-  });
-
-  it('has targets of 44 px for a finger', async () => {
-    const page = await openPage(phone);
-    const low = await page
-      .locator('button:visible, select:visible, input[type="text"]:visible')
-      .evaluateAll((all) =>
-        all.filter((e) => e.getBoundingClientRect().height < 43.5).map((e) => e.outerHTML.slice(0, 80)),
-      );
-    expect(low).toEqual([]);
-  });
-});
-
-const axe = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
-/** Where pictures are put to be looked at. */
-const pictures = join(tmpdir(), 'sagitta-pictures');
-
-interface Found {
-  readonly violations: readonly {
-    readonly id: string;
-    readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[];
-  }[];
-}
-const faults = async (page: Page) => {
-  await page.evaluate(await readFile(axe, 'utf8'));
-  const { violations } = await page.evaluate(
-    () => (window as unknown as { axe: { run: () => Promise<unknown> } }).axe.run() as Promise<Found>,
-  );
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ html, failureSummary }) => `${html} ${failureSummary}`).join(' | ')}`,
-  );
-};
-
-describe.each([
-  ['a desk', desk],
-  ['a tablet', tablet],
-  ['a phone', phone],
-] as const)('on %s', (_, window) => {
-  it.each([false, true])('axe finds no fault (dark: %s)', async (dark) => {
-    const page = await openPage({ ...window, dark });
-    await mkdir(pictures, { recursive: true });
-    const picture = (name: string) =>
-      page.screenshot({ path: join(pictures, `${window.width}-${dark ? 'dark' : 'light'}-${name}.png`) });
-    await page.evaluate(() => document.fonts.ready);
-    await picture('first');
-    expect(await faults(page)).toEqual([]);
-    await field(page, 'Thickness, centre').fill('nine');
-    await field(page, 'Slot depth').fill('9.4');
-    await page.getByText('How far each gauge misses').click();
-    await page.getByText('Other units').click();
-    await picture('wrong');
-    expect(await faults(page)).toEqual([]);
-    await page.keyboard.press('Escape');
-    await page.getByRole('button', { name: 'Save templates' }).click();
-    await picture('blocked');
-    expect(await faults(page)).toEqual([]);
-    await page.getByRole('button', { name: 'Close' }).click();
-    await field(page, 'Slot depth').fill('5');
-    await page.getByRole('button', { name: 'Save templates' }).click();
-    await picture('templates');
-    expect(await faults(page)).toEqual([]);
   });
 });
