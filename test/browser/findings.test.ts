@@ -70,6 +70,19 @@ describe('what the checks say', () => {
     expect(await finding(page, 'exposure').textContent()).toContain('usual 2.0 to 4.5 mm');
   });
 
+  it('says nothing of ways out while the numbers cannot be built', async () => {
+    const page = await openPage(desk);
+    await firstWay(page, 'exposure').waitFor();
+    await field(page, 'Front edge to saddle line').fill('38');
+    const exposure = finding(page, 'exposure');
+    await expect.poll(() => exposure.locator('.ways').count()).toBe(0);
+    // As long as a worker would have needed.
+    await page.waitForTimeout(1500);
+    expect(await exposure.textContent()).toMatch(/slot’s front wall is at risk\.$/);
+    await field(page, 'Front edge to saddle line').fill('9.8');
+    await firstWay(page, 'exposure').waitFor();
+  });
+
   it('finds nothing to mend in the other starters, where no worker is asked', async () => {
     const page = await openPage(desk);
     await openStarter(page, 'wren');

@@ -102,5 +102,9 @@ describe('the help', () => {
     expect((await gap()) - before).toBeCloseTo(told, 2);
     await field(page, 'Heel depth').focus();
     expect(await page.locator('.help .what-if').textContent()).toContain('Neither exposure nor break angle moves.');
+    await page.getByRole('button', { name: 'Change the range: Exposure' }).click();
+    await field(page, 'Exposure, right to').focus();
+    await expect.poll(() => page.locator('.help').textContent()).toContain('Where the range that is right ends.');
+    expect(await page.locator('.help .what-if').count()).toBe(0);
   });
 });

@@ -15,10 +15,12 @@ const ofLevel = (findings: readonly Finding[], level: Level) => findings.filter(
 /** The list that a finding belongs in. */
 const listOf = ({ level }: Finding) => (level === 'right' ? 'right' : 'open');
 
-const List = ({ built }: { built: Built }) => {
+const none: readonly Finding[] = [];
+
+const List = ({ built, isStale }: { built: Built; isStale: boolean }) => {
   const asked = useBenchState((state) => state.job);
   const findings = useMemo(() => findingsOf(built), [built]);
-  const advised = useAdvice(asked, findings);
+  const advised = useAdvice(asked, isStale ? none : findings);
   const counts = useRef<HTMLParagraphElement>(null);
   // While its range is typed at, a finding stays in the list where it was, whatever it becomes.
   const [ranged, setRanged] = useState<Readonly<Partial<Record<CheckId, 'right' | 'open'>>>>({});
@@ -42,7 +44,7 @@ const List = ({ built }: { built: Built }) => {
           key={finding.check}
           finding={finding}
           advice={advised.of[finding.check]}
-          isKnown={advised.job !== undefined}
+          isStale={isStale}
           isRangeOpen={ranged[finding.check] !== undefined}
           onRange={onRange}
           onDone={toCounts}
@@ -78,7 +80,7 @@ export const Findings = () => {
       <h2 id="findings-title">{says.label}</h2>
       {isStale && <p className="stale">{built ? words.outcome.stale : says.none}</p>}
       <Refused />
-      {built && <List built={built} />}
+      {built && <List built={built} isStale={isStale} />}
     </section>
   );
 };

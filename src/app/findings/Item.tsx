@@ -33,9 +33,10 @@ const Way = ({ way, title, onDone }: { way: Advice; title: string; onDone: () =>
 
 interface ItemProps {
   readonly finding: Finding;
+  /** Undefined while it is looked for. */
   readonly advice: readonly Advice[] | undefined;
-  /** Whether all is known that can be advised. */
-  readonly isKnown: boolean;
+  /** The numbers typed cannot be built: no way out is looked for. */
+  readonly isStale: boolean;
   readonly isRangeOpen: boolean;
   /** Opens or closes the range of a check. */
   readonly onRange: (check: CheckId) => void;
@@ -44,7 +45,7 @@ interface ItemProps {
 }
 
 /** One finding. One that is right is told in a line; the others say what they mean, where the range comes from, and what would bring them right. */
-export const Item = memo(({ finding, advice, isKnown, isRangeOpen, onRange, onDone }: ItemProps) => {
+export const Item = memo(({ finding, advice, isStale, isRangeOpen, onRange, onDone }: ItemProps) => {
   const { check, level, title, means, range, source } = finding;
   return (
     <li className="finding" data-check={check} data-level={level}>
@@ -69,8 +70,8 @@ export const Item = memo(({ finding, advice, isKnown, isRangeOpen, onRange, onDo
         {level !== 'right' && (
           <>
             {means !== '' && <p>{means}</p>}
-            {advice === undefined ? (
-              <p className="small">{isKnown ? '' : says.looking}</p>
+            {isStale ? null : advice === undefined ? (
+              <p className="small">{says.looking}</p>
             ) : advice.length === 0 ? (
               <p>{says.noWay}</p>
             ) : (
