@@ -18,7 +18,7 @@ vi.stubGlobal(
   },
 );
 // Every key is a whole rendering in jsdom, which is slow at it on a busy machine.
-vi.setConfig({ testTimeout: 30_000 });
+vi.setConfig({ testTimeout: 120_000 });
 
 /** The page with the demo on it, as a person finds it. */
 const open = () => {

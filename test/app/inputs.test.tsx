@@ -11,7 +11,7 @@ import { BenchContext } from '../../src/app/use-bench.ts';
 import { unreadJob } from './bench.ts';
 
 afterEach(cleanup);
-vi.setConfig({ testTimeout: 30_000 });
+vi.setConfig({ testTimeout: 120_000 });
 
 /** The numbers and the strings of the demo without its readings, or of a job made from it. */
 const open = (job = unreadJob()) => {

@@ -9,7 +9,7 @@ import { BenchContext } from '../../src/app/use-bench.ts';
 import { demoBench, starterJob } from './bench.ts';
 
 afterEach(cleanup);
-vi.setConfig({ testTimeout: 30_000 });
+vi.setConfig({ testTimeout: 120_000 });
 
 /** The set-up of the demo: wanted actions 2.4 and 1.8 mm. */
 const open = (bench = demoBench()) => {
