@@ -6,6 +6,7 @@ import { deckHeight } from './bridge/surface.ts';
 import { checkIds, rangeOf } from './checks/ranges.ts';
 import type { Design } from './design.ts';
 import { boardRadius } from './instrument/board.ts';
+import { neckOrBridge } from './instrument/neck.ts';
 import { placesAcross, smallestGap } from './instrument/spacing.ts';
 import type { Job } from './job.ts';
 import type { Problem } from './problem.ts';
@@ -64,7 +65,7 @@ const limitProblems = (job: Job): readonly Problem[] =>
         : [
             {
               path: `limits.${id}.${typeof job.limits[id]?.[lower] === 'number' ? lower : upper}`,
-              value: range[lower],
+              value: range[typeof job.limits[id]?.[lower] === 'number' ? lower : upper],
               says: `The range for “${title}” runs backwards: ${say(range[lower])} stands before ${say(range[upper])}. Make the limits run upwards, or go back to the usual ones.`,
             },
           ];
@@ -143,6 +144,17 @@ export const unsolvable = (job: Settled): readonly Problem[] => {
       },
     ),
     ...limitProblems(job),
+    ...guitar.measured.flatMap(({ id, fret }): readonly Problem[] =>
+      fret > guitar.frets
+        ? [
+            {
+              path: `guitar.measured.${id}.fret`,
+              value: fret,
+              says: `Fret ${fret} was measured, but the board has ${guitar.frets} frets. Give a fret up to the last one, or the board more frets.`,
+            },
+          ]
+        : [],
+    ),
     ...pitches,
     ...footprints[bridge.footprint].problems(bridge, mm),
   ];
@@ -227,7 +239,16 @@ export const unbuildable = (job: Settled, design: Design): readonly Problem[] =>
   const lost = design.strings.find((string) => !inside(circle(string.pin, pins.hole / 2), outline));
   const early = design.strings.find((string) => string.leaves.x <= string.breakX);
   const behind = early && early.breakX - early.leaves.x;
-  const low = design.strings.find((string) => string.heightAboveFretPlane <= string.deck);
+  const low = design.strings
+    .filter((string) => string.heightAboveFretPlane <= string.deck)
+    .reduce<(typeof design.strings)[number] | undefined>(
+      (deepest, s) =>
+        deepest === undefined || s.deck - s.heightAboveFretPlane > deepest.deck - deepest.heightAboveFretPlane
+          ? s
+          : deepest,
+      undefined,
+    );
+  const neck = low && neckOrBridge(job);
   return found(
     !inside(slotOutline(slot, design.saddleLine), outline) && {
       path: 'bridge.frontToSaddle',
@@ -266,7 +287,7 @@ export const unbuildable = (job: Settled, design: Design): readonly Problem[] =>
     low && {
       path: 'bridge.thickness',
       value: bridge.thickness,
-      says: `The string ${low.name} would lie ${mm(low.deck - low.heightAboveFretPlane)} inside the bridge: no saddle stands above it. Make the bridge thinner than ${mm(bridge.thickness - (low.deck - low.heightAboveFretPlane))}, or the action higher.`,
+      says: `The string ${low.name} would lie ${mm(low.deck - low.heightAboveFretPlane)} inside the bridge: no saddle stands above it. Make the bridge thinner than ${mm(bridge.thickness - (low.deck - low.heightAboveFretPlane))}, or the action higher.${neck?.says === 'bridge' ? '' : ` The neck stands too low for a usual bridge: a neck reset that raises the fret plane by ${mm(neck?.reset.raise ?? 0)} over the bridge would be the better repair.`}`,
     },
     wingProblem(say, job, design),
     crownEdgeOf(design, 'along') === undefined && {

@@ -6,12 +6,14 @@ import type { Check } from './check.ts';
 import { crownRadius } from './crown-radius.ts';
 import { exposure } from './exposure.ts';
 import { firstFret } from './first-fret.ts';
+import { frets } from './frets.ts';
 import { frontWall } from './front-wall.ts';
 import { inSlot } from './in-slot.ts';
 import { intonation } from './intonation.ts';
 import { neck } from './neck.ts';
 import { neckPlane } from './neck-plane.ts';
 import { pinFan } from './pin-fan.ts';
+import { pinGap } from './pin-gap.ts';
 import { pinWood } from './pin-wood.ts';
 import { plateCap } from './plate-cap.ts';
 import { relief } from './relief.ts';
@@ -22,6 +24,7 @@ import { scale } from './scale.ts';
 import { scar } from './scar.ts';
 import { setback } from './setback.ts';
 import { straightedge } from './straightedge.ts';
+import { tension } from './tension.ts';
 import { thickness } from './thickness.ts';
 import { tip } from './tip.ts';
 import { woodUnderSlot } from './wood-under-slot.ts';
@@ -35,6 +38,7 @@ export const checks: readonly Check[] = [
   woodUnderSlot,
   frontWall,
   pinWood,
+  pinGap,
   breakAngle,
   thickness,
   tip,
@@ -49,9 +53,11 @@ export const checks: readonly Check[] = [
   saddleEnd,
   boardEdge,
   pinFan,
+  tension,
   crownRadius,
   scar,
   plateCap,
+  frets,
   scale,
   neckPlane,
 ];

@@ -94,6 +94,14 @@ export const usualRanges = define({
   crownRadius: { title: 'Crown against the board', kind: 'share', steel: between(0.65, 0.8, 1.3, 1.6) },
   scar: { title: 'Old scar covered', kind: 'length', steel: atLeast(0.2, 0) },
   plateCap: { title: 'Plate cap', kind: 'length', steel: between(1, 1.5, 2.5, 3.5) },
+  frets: { title: 'Measured frets', kind: 'length', steel: atMost(0.25, 0.5) },
+  tension: {
+    title: 'Tension of each string',
+    kind: 'force',
+    steel: between(40, 60, 165, 200),
+    nylon: between(30, 45, 95, 120),
+  },
+  pinGap: { title: 'Wood between the pin holes', kind: 'length', steel: atLeast(3, 1.5) },
   scale: { title: 'Scale against the frets', kind: 'length', steel: atMost(0.5, 1) },
   neckPlane: { title: 'Straightedge against the strung guitar', kind: 'length', steel: atMost(0.2, 0.4) },
 });
