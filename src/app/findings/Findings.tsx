@@ -1,6 +1,7 @@
 import { useCallback, useMemo, useRef, useState } from 'react';
 import type { Finding, Level } from '../../../geometry/checks/check.ts';
 import type { CheckId } from '../../../geometry/checks/ranges.ts';
+import { neckOf } from '../outcome/neck-of.ts';
 import { Refused } from '../sheet/Refused.tsx';
 import type { Built } from '../store.ts';
 import { useBenchState } from '../use-bench.ts';
@@ -22,8 +23,10 @@ const List = ({ built, isStale }: { built: Built; isStale: boolean }) => {
   const findings = useMemo(() => findingsOf(built), [built]);
   const advised = useAdvice(asked, isStale ? none : findings);
   const counts = useRef<HTMLParagraphElement>(null);
-  // While its range is typed at, a finding stays in the list where it was, whatever it becomes.
+  // While its range is typed at, a finding stays where it was, whatever it becomes.
   const [ranged, setRanged] = useState<Readonly<Partial<Record<CheckId, 'right' | 'open'>>>>({});
+  const [order, setOrder] = useState<readonly CheckId[]>([]);
+  const isHeld = Object.values(ranged).some((list) => list !== undefined);
   const toCounts = useCallback(() => counts.current?.focus(), []);
   const onRange = useCallback(
     (check: CheckId) => {
@@ -32,12 +35,13 @@ const List = ({ built, isStale }: { built: Built; isStale: boolean }) => {
       const list = listOf(finding);
       // Closed, it goes to the list that it belongs in now, and its button with it.
       if ((ranged[check] ?? list) !== list) toCounts();
+      if (!isHeld) setOrder(findings.map((one) => one.check));
       setRanged({ ...ranged, [check]: ranged[check] === undefined ? list : undefined });
     },
-    [findings, ranged, toCounts],
+    [findings, ranged, isHeld, toCounts],
   );
   const itemsOf = (list: 'right' | 'open') =>
-    findings
+    (isHeld ? [...findings].sort((a, b) => order.indexOf(a.check) - order.indexOf(b.check)) : findings)
       .filter((finding) => (ranged[finding.check] ?? listOf(finding)) === list)
       .map((finding) => (
         <Item
@@ -75,10 +79,13 @@ const List = ({ built, isStale }: { built: Built; isStale: boolean }) => {
 export const Findings = () => {
   const built = useBenchState((state) => state.built);
   const isStale = useBenchState((state) => !state.solved.ok);
+  const neck = useBenchState((state) => neckOf(state.job));
   return (
     <section className="findings" aria-labelledby="findings-title" data-stale={isStale}>
       <h2 id="findings-title">{says.label}</h2>
+      {neck && neck.neck.says !== 'bridge' && <p className="verdict">{neck.says}</p>}
       {isStale && <p className="stale">{built ? words.outcome.stale : says.none}</p>}
+      {isStale && built && <p>{says.waysLater}</p>}
       <Refused />
       {built && <List built={built} isStale={isStale} />}
     </section>

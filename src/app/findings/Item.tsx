@@ -5,28 +5,33 @@ import { useBench } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { Mark } from './Mark.tsx';
 import { RangeOf } from './RangeOf.tsx';
+import { isReading } from './reading.ts';
 
 const says = words.findings;
 
-/** One way out, and a button that goes it. */
+/** One way out, and a button that goes it; what is measured has none, as it is read on the guitar and not made by typing. */
 const Way = ({ way, title, onDone }: { way: Advice; title: string; onDone: () => void }) => {
   const bench = useBench();
+  const isRead = way.changes.some(({ path }) => isReading(path));
   const worse = way.worsens.map((id) => usualRanges[id].title.toLowerCase());
   return (
     <li>
       <span>
         {way.says} {worse.length > 0 && <em>{says.worsens(worse)}</em>}
+        {isRead && <small> {says.thenMeasure}</small>}
       </span>
-      <button
-        type="button"
-        aria-label={says.doIt(way.says)}
-        onClick={() => {
-          bench.putAll(way.changes, says.step(title));
-          onDone();
-        }}
-      >
-        {says.doItShort}
-      </button>
+      {!isRead && (
+        <button
+          type="button"
+          aria-label={says.doIt(way.says)}
+          onClick={() => {
+            bench.putAll(way.changes, says.step(title));
+            onDone();
+          }}
+        >
+          {says.doItShort}
+        </button>
+      )}
     </li>
   );
 };
@@ -55,7 +60,8 @@ export const Item = memo(({ finding, advice, isStale, isRangeOpen, onRange, onDo
           <strong>{finding.says}</strong>
         </p>
         <p className="range">
-          {range}; {source}.{' '}
+          {range.endsWith(' none') ? '' : `${range}; `}
+          {source}.{' '}
           <button
             type="button"
             className="link"
