@@ -11,6 +11,7 @@ import type { Design } from './design.ts';
 import { boardRadius } from './instrument/board.ts';
 import { stringPlaces } from './instrument/spacing.ts';
 import { stringProblems } from './instrument/string-problems.ts';
+import { neckOrBridge } from './instrument/neck.ts';
 import type { Job } from './job.ts';
 import type { Problem } from './problem.ts';
 import { crownEdgeOf } from './saddle/face.ts';
@@ -55,7 +56,7 @@ const limitProblems = (job: Job): readonly Problem[] =>
         : [
             {
               path: `limits.${id}.${typeof job.limits[id]?.[lower] === 'number' ? lower : upper}`,
-              value: range[lower],
+              value: range[typeof job.limits[id]?.[lower] === 'number' ? lower : upper],
               says: `The range for “${title}” runs backwards: ${say(range[lower])} stands before ${say(range[upper])}. Make the limits run upwards, or go back to the usual ones.`,
             },
           ];
@@ -138,6 +139,17 @@ export const unsolvable = (job: Settled): readonly Problem[] => {
     ...stringProblems(job, sayLength(job.show)),
     ...rowProblems(job, sayLength(job.show)),
     ...limitProblems(job),
+    ...guitar.measured.flatMap(({ id, fret }): readonly Problem[] =>
+      fret > guitar.frets
+        ? [
+            {
+              path: `guitar.measured.${id}.fret`,
+              value: fret,
+              says: `Fret ${fret} was measured, but the board has ${guitar.frets} frets. Give a fret up to the last one, or the board more frets.`,
+            },
+          ]
+        : [],
+    ),
     ...pitches,
     ...footprints[bridge.footprint].problems(bridge, sayLength(job.show)),
     ...scarProblems(job, mm),
@@ -190,7 +202,16 @@ export const unbuildable = (job: Settled, design: Design): readonly Problem[] =>
   const slotEnd =
     Math.min(deckHeight(job, -slot.length / 2), deckHeight(job, slot.length / 2)) -
     slotFloorAt(job, design, slot.length / 2);
-  const low = design.strings.find((string) => string.heightAboveFretPlane <= string.deck);
+  const low = design.strings
+    .filter((string) => string.heightAboveFretPlane <= string.deck)
+    .reduce<(typeof design.strings)[number] | undefined>(
+      (deepest, s) =>
+        deepest === undefined || s.deck - s.heightAboveFretPlane > deepest.deck - deepest.heightAboveFretPlane
+          ? s
+          : deepest,
+      undefined,
+    );
+  const neck = low && neckOrBridge(job);
   return found(
     !inside(slotOutline(slot, design.saddleLine, bridge.deckWidth - 2 * atShoulder), outline) && {
       path: 'bridge.frontToSaddle',
@@ -213,7 +234,7 @@ export const unbuildable = (job: Settled, design: Design): readonly Problem[] =>
     low && {
       path: 'bridge.thickness',
       value: bridge.thickness,
-      says: `The string ${low.name} would lie ${mm(low.deck - low.heightAboveFretPlane)} inside the bridge: no saddle stands above it. Make the bridge thinner than ${mm(bridge.thickness - (low.deck - low.heightAboveFretPlane))}, or the action higher.`,
+      says: `The string ${low.name} would lie ${mm(low.deck - low.heightAboveFretPlane)} inside the bridge: no saddle stands above it. Make the bridge thinner than ${mm(bridge.thickness - (low.deck - low.heightAboveFretPlane))}, or the action higher.${neck?.says === 'bridge' ? '' : ` The neck stands too low for a usual bridge: a neck reset that raises the fret plane by ${mm(neck?.reset.raise ?? 0)} over the bridge would be the better repair.`}`,
     },
     ...wingProblems(job),
     crownEdgeOf(design, 'along') === undefined && {

@@ -2,7 +2,7 @@ import { setAt } from '../fields.ts';
 import type { Job } from '../job.ts';
 import { type Axis, axisAt } from './advice/axis.ts';
 import { type Row, rowsFrom, together } from './advice/rows.ts';
-import { rangesOf, type Trial, tryOut } from './advice/trial.ts';
+import { rangesOf, type Trial, tryOut, worsened } from './advice/trial.ts';
 import { findWay, type Way } from './advice/way.ts';
 import { lateness, sentence } from './advice/words.ts';
 import type { Advice, Change } from './check.ts';
@@ -27,6 +27,19 @@ const axesOf = (group: readonly string[], { job, solved }: Trial): readonly Axis
 /** Whether a way changes only fields among these: then more of them need not be changed. */
 const isWithin = ({ changes }: Way, axes: readonly Axis[]): boolean =>
   changes.every(({ path }) => path === 'guitar.rise' || axes.some((axis) => axis.path === path));
+
+/** Break points that a slot, as it is, cannot carry: whether one that is filled and cut anew could. */
+const cutAnew = (job: Job, id: CheckId, tried: (job: Job) => Trial | undefined, before: Trial): readonly Advice[] => {
+  if (id !== 'intonation' || job.slot.line !== 'typed') return [];
+  const after = tried(setAt(job, 'slot.line', 'least'));
+  if (after === undefined || after.levels.get(id) !== 'right') return [];
+  const says =
+    job.work === 'saddle'
+      ? 'Fill the slot, and cut it anew where the largest miss over all strings is least.'
+      : 'Place the slot where the largest miss over all strings is least.';
+  const change: Change = { path: 'slot.line', value: 'least', text: 'least miss over all' };
+  return [{ changes: [change], says, worsens: worsened(before, after) }];
+};
 
 /**
  * Up to three ways to bring a finding right, each solved with the same solver as the drawing: its texts, typed into the fields, make that finding right; those that make no other check worse first, then what a bench
@@ -73,7 +86,13 @@ export const advise = (job: Job, id: CheckId): readonly Advice[] => {
       (a, b) =>
         a.worsens.length - b.worsens.length || lateness(a.changes, job) - lateness(b.changes, job) || a.size - b.size,
     );
-  return inOrder([...good, ...others])
-    .slice(0, mostWays)
-    .map(({ changes, worsens }) => ({ changes, says: sentence(changes, job, before.solved.job), worsens }));
+  const anew = cutAnew(job, id, (changed) => tryOut(changed, ranges), before);
+  const ways = inOrder([...good, ...others]).map(({ changes, worsens }) => ({
+    changes,
+    says: sentence(changes, job, before.solved.job),
+    worsens,
+  }));
+  return [...anew, ...ways]
+    .sort((a, b) => Number(a.worsens.length > 0) - Number(b.worsens.length > 0))
+    .slice(0, mostWays);
 };

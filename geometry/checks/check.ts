@@ -60,10 +60,10 @@ export interface Finding {
   readonly facts: readonly Fact[];
 }
 
-/** One field to change, and to what: `value` as stored, `text` as it can be typed into the field, with its unit. */
+/** One field to change, and to what: `value` as stored, a number or a choice; `text` as it can be typed into the field with its unit, or the choice's name. */
 export interface Change {
   readonly path: string;
-  readonly value: number;
+  readonly value: number | string;
   readonly text: string;
 }
 

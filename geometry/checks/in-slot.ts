@@ -18,9 +18,7 @@ export const inSlot: Check = {
     ['slot.depth', 'bridge.thickness'],
     ['slot.depth', 'bridge.thickness', 'bridge.tilt'],
     ['slot.depth', 'bridge.thickness', 'bridge.topRadius'],
-    ['saddle.under'],
     ['action.bass', 'action.treble'],
     ['action.bass', 'action.treble', 'slot.depth'],
-    ['saddle.under', 'action.bass', 'action.treble'],
   ],
 };

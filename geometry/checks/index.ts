@@ -10,6 +10,7 @@ import type { Check } from './check.ts';
 import { crownRadius } from './crown-radius.ts';
 import { exposure } from './exposure.ts';
 import { firstFret } from './first-fret.ts';
+import { frets } from './frets.ts';
 import { frontWall } from './front-wall.ts';
 import { inSlot } from './in-slot.ts';
 import { intonation } from './intonation.ts';
@@ -17,6 +18,7 @@ import { keptHoles } from './kept-holes.ts';
 import { neck } from './neck.ts';
 import { neckPlane } from './neck-plane.ts';
 import { pinFan } from './pin-fan.ts';
+import { pinGap } from './pin-gap.ts';
 import { pinWood } from './pin-wood.ts';
 import { pinsMeetHoles } from './pins-meet-holes.ts';
 import { plateCap } from './plate-cap.ts';
@@ -30,6 +32,7 @@ import { scale } from './scale.ts';
 import { scar } from './scar.ts';
 import { setback } from './setback.ts';
 import { straightedge } from './straightedge.ts';
+import { tension } from './tension.ts';
 import { thickness } from './thickness.ts';
 import { tip } from './tip.ts';
 import { topRise } from './top-rise.ts';
@@ -45,6 +48,7 @@ export const checks: readonly Check[] = [
   frontWall,
   pinWood,
   reaming,
+  pinGap,
   breakAngle,
   thickness,
   tip,
@@ -59,6 +63,7 @@ export const checks: readonly Check[] = [
   saddleEnd,
   boardEdge,
   pinFan,
+  tension,
   crownRadius,
   scar,
   keptHoles,
@@ -70,6 +75,7 @@ export const checks: readonly Check[] = [
   capEdge,
   capGrain,
   capClear,
+  frets,
   scale,
   neckPlane,
 ];

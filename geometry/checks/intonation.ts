@@ -2,8 +2,8 @@ import { sayFor } from '../say.ts';
 import type { Check } from './check.ts';
 import { listed } from './say.ts';
 
-/** A thickness that is enough: up to the next twentieth of a millimetre. */
-const enough = (thickness: number): number => Math.ceil(thickness * 20 - 1e-9) / 20;
+/** A thickness that is enough: up to the next hundredth of a millimetre. */
+const enough = (thickness: number): number => Math.ceil(thickness * 100 - 1e-9) / 100;
 
 /** How far the break point that each string needs lies off what the crown can carry. */
 export const intonation: Check = {

@@ -30,5 +30,7 @@ export const neck: Check = {
     low: 'The neck angle is too low for a usual bridge.',
     high: 'The neck stands so far back that a usual bridge is too thin for it.',
   },
+  // To the middle of what is usual: nobody resets a neck to the edge of it.
+  aim: { from: 8.7, to: 8.8 },
   fixes: [['guitar.neckPlaneHeight']],
 };

@@ -103,6 +103,14 @@ export const usualRanges = define({
   capEdge: { title: 'Cap beside the pin holes', kind: 'length', steel: atLeast(4, 2) },
   capGrain: { title: 'Holes along the cap’s grain', kind: 'length', steel: atLeast(1, 0) },
   capClear: { title: 'Cap to braces', kind: 'length', steel: atLeast(1, 0) },
+  frets: { title: 'Measured frets', kind: 'length', steel: atMost(0.25, 0.5) },
+  tension: {
+    title: 'Tension of each string',
+    kind: 'force',
+    steel: between(40, 60, 165, 200),
+    nylon: between(30, 45, 95, 120),
+  },
+  pinGap: { title: 'Wood between the pin holes', kind: 'length', steel: atLeast(3, 1.5) },
   scale: { title: 'Scale against the frets', kind: 'length', steel: atMost(0.5, 1) },
   neckPlane: { title: 'Straightedge against the strung guitar', kind: 'length', steel: atMost(0.2, 0.4) },
 });

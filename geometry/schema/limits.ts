@@ -26,8 +26,8 @@ const limit = (
       label: `${title}, ${bounds[bound]}`,
       help: `${places[bound]} “usual” for the range of common practice.`,
       kind,
-      min: -100,
-      max: 100,
+      min: -1000,
+      max: 1000,
       preset: 'usual',
     }),
   );

@@ -289,24 +289,31 @@ export const words = {
     tooLow: (lows: readonly (readonly [name: string, by: string])[], shim: string) =>
       `The saddle is ${and(lows.map(([name, by]) => `${by} too low at ${name}`))}: make a new saddle, or lay a shim of ${shim} under this one and measure again.`,
     tooHigh: (name: string, by: string) => `At ${name} it is ${by} too high.`,
-    unreached: (name: string, by: string, isBehind: boolean) =>
-      `${name} asks for a break point ${by} ${isBehind ? 'behind' : 'before'} what this saddle’s crown can carry.`,
+    unreached: (name: string, to: string, by: string, isBehind: boolean) =>
+      `${name}: file to ${to} from the front face, as far as this saddle’s crown carries; ${by} further ${isBehind ? 'back' : 'forward'} is missing.`,
     breaks: (list: readonly (readonly [name: string, fromFront: string])[]) =>
       `File the break points, from the saddle’s front face: ${and(list.map(([name, fromFront]) => `${name} to ${fromFront}`))}.`,
     reckoned: 'In italics: not measured, reckoned from its neighbours.',
-    limits: { exposure: 'exposure', breakAngle: 'break angle' },
+    back: (by: string) => `back ${by}`,
+    forward: (by: string) => `forward ${by}`,
+    missingBy: (by: string) => `${by} missing`,
+    filesPeak:
+      'A break point that moves forward files away the old peak, and the string comes down: leave height for it.',
+    fileLast: 'Break points are best filed once the action is right.',
+    enter: 'Enter goes to the next string.',
     heads: {
       string: 'String',
       wanted: 'Wanted action',
       action: 'Action measured',
+      now: 'Action now',
       cents: 'Heard at 12',
       takeOff: 'Take off the bottom',
       afterLine: 'Action, cut to that line',
       afterSquare: 'Action, only squared',
       fromFront: 'Break point from front',
-      shift: 'moves back',
+      shift: 'it moves',
       life: 'Left to lower at 12',
-      limit: 'until',
+      limit: 'limit',
     },
   },
 
@@ -315,6 +322,10 @@ export const words = {
     none: 'Nothing can be checked yet, as these numbers cannot be built.',
     levels: { right: 'right', doubtful: 'doubtful', wrong: 'wrong' },
     counts: (wrong: number, doubtful: number, right: number) => `${wrong} wrong, ${doubtful} doubtful, ${right} right`,
+    summary: (wrong: number, doubtful: number) =>
+      wrong + doubtful === 0
+        ? 'All checks are right'
+        : `Checks: ${[wrong > 0 ? `${wrong} wrong` : '', doubtful > 0 ? `${doubtful} doubtful` : ''].filter(Boolean).join(', ')}`,
     right: (n: number) => (n === 1 ? 'One check is right' : `${n} checks are right`),
     source: 'The usual ranges are common practice, from memory: change them for this job where you know better.',
     changeRange: 'Change the range',
@@ -324,7 +335,9 @@ export const words = {
     backToUsual: 'Back to the usual range',
     usualAgain: (check: string) => `usual range, ${check.toLowerCase()}`,
     looking: 'Looking for what would bring it right…',
-    noWay: 'No change of one to three of these numbers alone brings it right.',
+    noWay: 'Nothing that may be changed brings it right.',
+    waysLater: 'Ways to bring them right come once the numbers can be built.',
+    thenMeasure: 'Type it once it is measured.',
     ways: (check: string) => `What would bring it right: ${check}`,
     worsens: (checks: readonly string[]) => `Makes worse: ${and(checks)}.`,
     doIt: (way: string) => `Do it: ${way}`,
@@ -375,13 +388,14 @@ export const words = {
       downforce: 'Downforce',
       saddleHeight: 'Saddle height',
       lifeLeft: 'Left to lower',
-      lifeLimit: 'until',
+      lifeLimit: 'limit',
       neededSetback: 'Setback wanted',
       setback: 'Setback made',
       fromFront: 'From front face',
       fromBassEnd: 'From bass end',
     } as Readonly<Record<string, string>>,
     limits: { exposure: 'exposure', breakAngle: 'break angle' },
+    pastBy: (by: string) => `past by ${by}`,
     sum: 'Sum',
     load: 'Load on the glue line',
     loadWhat: 'What',
@@ -398,11 +412,14 @@ export const words = {
       'An estimate, to compare bridges by: + pulls the glue open, and peel gathers at the edge, so it never says that a joint is safe. For scale: spruce gives way across its grain at about 2.6 MPa, which such means never reach.',
     neck: 'Neck or bridge',
     neckSays: {
-      bridge: 'A usual bridge suits this neck angle.',
-      either:
-        'Only a bridge at the edge of what is usual suits this neck angle; a neck reset would be the better repair.',
-      reset: 'No usual bridge suits this neck angle: reset the neck rather than make a bridge to suit it.',
+      bridge: (thick: string) => `A bridge ${thick} thick suits this neck angle.`,
+      either: (thick: string) =>
+        `Only a bridge ${thick} thick, at the edge of what is usual, suits this neck angle; a neck reset would be the better repair.`,
+      reset: () => 'No usual bridge suits this neck angle: reset the neck rather than make a bridge to suit it.',
     },
+    thicknesses: (from: string, to: string) => `${from} to ${to}`,
+    unread: (labels: readonly string[]) =>
+      `Still to read on the strung guitar: ${and(labels.map((label) => `“${label}”`))}.`,
     reset: 'What a neck reset would take instead',
     resetOffHeel: 'at the heel’s end, tapering to nothing at the top’s edge; negative: off the joint’s upper edge',
     resetFor: (thickness: string) => `over the bridge, for one ${thickness} thick: down if negative`,

@@ -18,7 +18,7 @@ vi.stubGlobal(
   },
 );
 // Every key is a whole rendering in jsdom, which is slow at it on a busy machine.
-vi.setConfig({ testTimeout: 30_000 });
+vi.setConfig({ testTimeout: 120_000 });
 
 /** The page with the demo on it, as a person finds it. */
 const open = () => {
@@ -52,7 +52,7 @@ it('draws a number’s change while it is typed, and shows it as it is stored on
   const { user, mark } = open();
   const before = Number(mark('gap.E2.value')?.textContent);
   await retype(user, field('Thickness, centre'), '9');
-  expect(Number(mark('gap.E2.value')?.textContent)).toBeCloseTo(before + 0.4, 2);
+  expect(Number(mark('gap.E2.value')?.textContent)).toBeCloseTo(before + 0.1, 2);
   expect(field('Thickness, centre').value).toBe('9');
   await user.tab();
   expect(field('Thickness, centre').value).toBe('9.0');

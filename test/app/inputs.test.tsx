@@ -8,13 +8,13 @@ import { Numbers } from '../../src/app/numbers/Numbers.tsx';
 import { Strings } from '../../src/app/numbers/Strings.tsx';
 import { createBench } from '../../src/app/store.ts';
 import { BenchContext } from '../../src/app/use-bench.ts';
-import { starterJob } from './bench.ts';
+import { unreadJob } from './bench.ts';
 
 afterEach(cleanup);
-vi.setConfig({ testTimeout: 30_000 });
+vi.setConfig({ testTimeout: 120_000 });
 
-/** The numbers and the strings of the demo, or of a job made from it. */
-const open = (job = starterJob('heron')) => {
+/** The numbers and the strings of the demo without its readings, or of a job made from it. */
+const open = (job = unreadJob()) => {
   const bench = createBench({ job });
   render(
     <BenchContext value={bench}>
@@ -60,7 +60,7 @@ describe('a reading that need not be taken', () => {
   });
 
   it('takes its word typed out, and says of nonsense that it may be left empty', async () => {
-    const { user, job } = open(setAt(starterJob('heron'), 'strung.relief', 0.2));
+    const { user, job } = open(setAt(unreadJob(), 'strung.relief', 0.2));
     const input = field('Relief as it is');
     await user.clear(input);
     await user.type(input, 'Not taken');
@@ -86,7 +86,7 @@ describe('a reading that need not be taken', () => {
 
 describe('a number that readings may give', () => {
   it('stands in its field with where it comes from, and is typed over or taken over', async () => {
-    const { user, job } = open(setAt(starterJob('heron'), 'guitar.rise', 'readings'));
+    const { user, job } = open(setAt(unreadJob(), 'guitar.rise', 'readings'));
     const rise = field('Rise under tension');
     expect(Number(rise.value)).toBe(assumedRise);
     expect(described(rise)).toContain('assumed');
@@ -105,7 +105,7 @@ describe('a number that readings may give', () => {
   });
 
   it('follows the readings: the straightedge from the light over the old bridge', async () => {
-    const { user, job } = open(setAt(starterJob('heron'), 'guitar.rise', 0.5));
+    const { user, job } = open(setAt(unreadJob(), 'guitar.rise', 0.5));
     const height = field('Straightedge to top');
     await user.type(field('Old bridge, thickness'), '9');
     await user.type(field('Light over the old bridge'), '0.6');
@@ -132,14 +132,14 @@ describe('a group that not every job needs', () => {
     expect(summary('scar').textContent).toContain('not measured');
     expect(summary('plate').textContent).toContain('sound, no cap');
     cleanup();
-    const worn = setAt(setAt(starterJob('heron'), 'plate.state', 'worn'), 'strung.relief', 0.2);
+    const worn = setAt(setAt(unreadJob(), 'plate.state', 'worn'), 'strung.relief', 0.2);
     open(worn);
     expect(fold('plate').open).toBe(true);
     expect(fold('strung').open).toBe(true);
   });
 
   it('says how much is taken once it is closed by hand, and stays as it was put', async () => {
-    const { user, bench } = open(setAt(starterJob('heron'), 'strung.relief', 0.2));
+    const { user, bench } = open(setAt(unreadJob(), 'strung.relief', 0.2));
     await user.click(summary('strung'));
     expect(fold('strung').open).toBe(false);
     expect(summary('strung').textContent).toContain('1 of 8 taken');
@@ -150,7 +150,7 @@ describe('a group that not every job needs', () => {
   });
 
   it('does not close on whoever clears its last reading', async () => {
-    const { user } = open(setAt(starterJob('heron'), 'strung.relief', 0.2));
+    const { user } = open(setAt(unreadJob(), 'strung.relief', 0.2));
     await user.clear(field('Relief as it is'));
     await user.tab();
     expect(fold('strung').open).toBe(true);
@@ -221,7 +221,7 @@ describe('the measured frets', () => {
 
   it('are changed in place and removed, which is taken back', async () => {
     const measured = [5, 7, 12].map((fret) => ({ id: `F${fret}`, fret, distance: 645 * (1 - 2 ** (-fret / 12)) }));
-    const { user, bench, job } = open(setAt(starterJob('heron'), 'guitar.measured', measured));
+    const { user, bench, job } = open(setAt(unreadJob(), 'guitar.measured', measured));
     const input = field('From the nut, fret 7');
     await user.clear(input);
     await user.type(input, '215');

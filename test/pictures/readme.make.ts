@@ -23,6 +23,8 @@ const shots: readonly (Window & { name: string })[] = [
 it.each(shots)('$name', async ({ name, ...window }) => {
   const page = await openPage(window);
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
+  // The ways out come from a worker, a check at a time.
+  await page.getByText('Looking for what would bring it right…').first().waitFor({ state: 'detached' });
   await page.screenshot({ path: join(folder, `${name}.png`) });
 });
 

@@ -38,6 +38,14 @@ it('the compound board is the cone of its strings (Hartstein, in American Luther
   expect(Number(guitar.boardRadiusEnd)).toBeCloseTo(cone, 0);
 });
 
+/** What is not right in a starter, worst first: the check, its level and the string. */
+const doubts: Readonly<Record<string, readonly (readonly [check: string, level: string, where: string])[]>> = {
+  heron: [
+    ['exposure', 'doubtful', 'E2'],
+    ['inSlot', 'doubtful', 'E2'],
+  ],
+};
+
 describe.each(starters.map((starter) => [starter.id, starter] as const))('%s', (id, { text, title }) => {
   it('is the file of its name, written as a job is written, without a key nobody knows', () => {
     expect(text).toBe(readFileSync(new URL(`../../src/jobs/${id}.json`, import.meta.url), 'utf8'));
@@ -47,12 +55,12 @@ describe.each(starters.map((starter) => [starter.id, starter] as const))('%s', (
     expect(job.name).toBe(title);
   });
 
-  it('builds, with nothing wrong by its checks', () => {
+  // By the usual ranges of steel strings [practice]. The demo has something to show: a saddle that stands out a little far.
+  it('is right by every usual range, but for what the demo shows', () => {
     const { job, design } = built(readText(text).job);
-    const levels = findings(job, design).map(({ level }) => level);
-    expect(levels).not.toContain('wrong');
-    // The demo shows what a doubtful finding looks like.
-    expect(levels.filter((level) => level === 'doubtful').length).toBeLessThanOrEqual(id === 'heron' ? 2 : 1);
+    const open = findings(job, design).filter(({ level }) => level !== 'right');
+    expect(open.map(({ check, level, facts }) => [check, level, facts[0]?.where])).toEqual(doubts[id] ?? []);
+    expect(job.limits).toEqual({});
   });
 });
 

@@ -58,10 +58,11 @@ const finenessesOf = (kind: QuantityKind, show: Job['show']): readonly Fineness[
   }
 };
 
-/** Whether this work leaves the field free: where the bridge stays, so do its pins, and its slot unless it is cut anew. */
+/** Whether this work leaves the field free: where the bridge stays, so do the neck, its pins, and its slot unless it is cut anew. */
 const mayChange = (path: string, { work, slot }: Job): boolean =>
   work === 'bridge' ||
   !(
+    path === 'guitar.neckPlaneHeight' ||
     path.startsWith('bridge.') ||
     path.startsWith('pins.') ||
     path === 'slot.fromNut' ||

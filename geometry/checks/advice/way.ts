@@ -56,7 +56,7 @@ const candidate = (
   const all = axes.map((axis, j) => changeTo(axis, values[j] ?? axis.now, finenessOf(axis, k), show));
   const changes = all.filter((one): one is Change => typeof one === 'object');
   if (all.includes(undefined) || changes.length === 0) return undefined;
-  const steps = all.map((one, j) => (typeof one === 'object' ? (axes[j]?.stepTo(one.value) ?? 0) : 0));
+  const steps = all.map((one, j) => (typeof one === 'object' ? (axes[j]?.stepTo(Number(one.value)) ?? 0) : 0));
   return { steps, changes };
 };
 

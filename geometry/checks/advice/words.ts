@@ -20,17 +20,20 @@ const called: Readonly<Record<string, string>> = {
   'saddle.under': 'what lies under the saddle',
 };
 
+/** The name of the string whose field this is. */
+const stringOf = (path: string, job: Job): string => {
+  const id = /^strings\.list\.([^.]+)\./.exec(path)?.[1] ?? '';
+  const name = getAt(job, `strings.list.${id}.name`);
+  return typeof name === 'string' && name !== '' ? name : id;
+};
+
 /** A field as it is spoken of: “the slot depth”, “the setback of E2”. */
 const nameOf = (path: string, job: Job): string => {
   const own = called[path];
   if (own !== undefined) return own;
   const label = fieldAt(path)?.label ?? path;
   const small = label.charAt(0).toLowerCase() + label.slice(1);
-  const string = /^strings\.list\.([^.]+)\./.exec(path)?.[1];
-  if (string !== undefined) {
-    const name = getAt(job, `strings.list.${string}.name`);
-    return `the ${small} of ${typeof name === 'string' && name !== '' ? name : string}`;
-  }
+  if (path.startsWith('strings.list.')) return `the ${small} of ${stringOf(path, job)}`;
   if (/ to /.test(small)) return `the distance from ${small}`;
   return `the ${small.replace(/, (bass|treble)$/, ' on the $1 side')}`;
 };
@@ -40,7 +43,7 @@ const joined = (parts: readonly string[]): string =>
 
 /** A neck reset in words: how far the neck turns, and what comes off the heel, `heel depth·Δh/(L − x_b)` [def], or off the joint's upper edge. */
 const resetTo = ({ value, text }: Change, { guitar, show }: Settled): string => {
-  const raise = value - guitar.neckPlaneHeight;
+  const raise = Number(value) - guitar.neckPlaneHeight;
   const reach = guitar.scale - fretAt(guitar.scale, guitar.bodyJoint);
   const say = (of: number, kind: QuantityKind) => formatQuantity(Math.abs(of), kind, show, { unit: true });
   const angle = say((Math.atan(raise / reach) * 180) / Math.PI, 'angle');
@@ -70,6 +73,11 @@ export const sentence = (changes: readonly Change[], job: Job, settled: Settled)
   }
   if (first === undefined) return '';
   const again = others.filter(({ path }) => isReading(path, job));
+  const heard = again.filter(({ path }) => path.endsWith('.cents'));
+  if (heard.length > 0) {
+    const each = heard.map(({ path, text }) => `${text} at ${stringOf(path, job)}`);
+    return `Listen again at fret 12: ${joined(each)} would be within reach.`;
+  }
   if (again.length > 0) {
     const names = joined(again.map(({ path }) => nameOf(path, job)));
     return `Measure ${names} again: ${joined(again.map(({ text }) => text))} would be right.`;

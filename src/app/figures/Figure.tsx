@@ -16,6 +16,7 @@ export const FigureValue = ({
   k = 0,
   isBare = false,
   text: own,
+  shown,
 }: {
   figure: Figure;
   built: Built;
@@ -23,6 +24,8 @@ export const FigureValue = ({
   isBare?: boolean;
   /** What stands there in place of the plain value. */
   text?: string;
+  /** What is seen of it, where that is less than what is read out. */
+  shown?: string;
 }) => {
   const ask = useContext(AskContext);
   const of = figure.per === 'string' ? shortName(built.job.strings.list[k]?.name ?? '') : '';
@@ -35,7 +38,7 @@ export const FigureValue = ({
       aria-label={words.figures.ask(figure.title, of, text)}
       onClick={() => ask({ id: figure.id, k })}
     >
-      {isBare ? bareText(figure, built, k) : text}
+      {shown ?? (isBare ? bareText(figure, built, k) : text)}
     </button>
   );
 };

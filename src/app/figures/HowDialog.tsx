@@ -51,9 +51,13 @@ export const HowDialog = ({ asked, built, onClose }: { asked: Asked; built: Buil
   const dialog = useRef<HTMLDialogElement>(null);
   const [trail, setTrail] = useState<readonly Asked[]>([asked]);
   const { id, k } = trail.at(-1) ?? asked;
+  const head = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     dialog.current?.showModal();
   }, []);
+  // What led here is gone with the figure before: the focus goes to the head of the new one.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: with each figure anew
+  useEffect(() => head.current?.focus(), [trail]);
   const figure = figureAt(id);
   if (figure === undefined) return null;
   const { job, design } = built;
@@ -64,7 +68,9 @@ export const HowDialog = ({ asked, built, onClose }: { asked: Asked; built: Buil
   };
   return (
     <dialog className="how" ref={dialog} aria-labelledby="how-title" onClose={onClose}>
-      <h2 id="how-title">{titleOf(figure, k, built)}</h2>
+      <h2 id="how-title" ref={head} tabIndex={-1}>
+        {titleOf(figure, k, built)}
+      </h2>
       <p className="result">{figureText(figure, built, k)}</p>
       <p>{figure.about}</p>
       <p className="formula">

@@ -1,76 +1,95 @@
-import { memo, useState } from 'react';
+import { memo } from 'react';
 import type { Advice, Finding } from '../../../geometry/checks/check.ts';
-import { usualRanges } from '../../../geometry/checks/ranges.ts';
+import { type CheckId, usualRanges } from '../../../geometry/checks/ranges.ts';
 import { useBench } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { Mark } from './Mark.tsx';
 import { RangeOf } from './RangeOf.tsx';
+import { isReading } from './reading.ts';
 
 const says = words.findings;
 
-/** One way out, and a button that goes it. */
-const Way = ({ way, title }: { way: Advice; title: string }) => {
+/** One way out, and a button that goes it; what is measured has none, as it is read on the guitar and not made by typing. */
+const Way = ({ way, title, onDone }: { way: Advice; title: string; onDone: () => void }) => {
   const bench = useBench();
+  const isRead = way.changes.some(({ path }) => isReading(path));
   const worse = way.worsens.map((id) => usualRanges[id].title.toLowerCase());
   return (
     <li>
       <span>
         {way.says} {worse.length > 0 && <em>{says.worsens(worse)}</em>}
+        {isRead && <small> {says.thenMeasure}</small>}
       </span>
-      <button
-        type="button"
-        aria-label={says.doIt(way.says)}
-        onClick={() => bench.putAll(way.changes, says.step(title))}
-      >
-        {says.doItShort}
-      </button>
+      {!isRead && (
+        <button
+          type="button"
+          aria-label={says.doIt(way.says)}
+          onClick={() => {
+            bench.putAll(way.changes, says.step(title));
+            onDone();
+          }}
+        >
+          {says.doItShort}
+        </button>
+      )}
     </li>
   );
 };
 
+interface ItemProps {
+  readonly finding: Finding;
+  /** Undefined while it is looked for. */
+  readonly advice: readonly Advice[] | undefined;
+  /** The numbers typed cannot be built: no way out is looked for. */
+  readonly isStale: boolean;
+  readonly isRangeOpen: boolean;
+  /** Opens or closes the range of a check. */
+  readonly onRange: (check: CheckId) => void;
+  /** After a way out was gone, whose button is gone with it. */
+  readonly onDone: () => void;
+}
+
 /** One finding. One that is right is told in a line; the others say what they mean, where the range comes from, and what would bring them right. */
-export const Item = memo(
-  ({ finding, advice, isKnown }: { finding: Finding; advice: readonly Advice[] | undefined; isKnown: boolean }) => {
-    const { check, level, title, means, range, source } = finding;
-    const [isRangeOpen, setRangeOpen] = useState(false);
-    return (
-      <li className="finding" data-check={check} data-level={level}>
-        <Mark level={level} />
-        <div>
-          <p>
-            <strong>{finding.says}</strong>
-          </p>
-          <p className="range">
-            {range}; {source}.{' '}
-            <button
-              type="button"
-              className="link"
-              aria-expanded={isRangeOpen}
-              aria-label={says.changeRangeOf(title)}
-              onClick={() => setRangeOpen(!isRangeOpen)}
-            >
-              {says.changeRange}
-            </button>
-          </p>
-          {isRangeOpen && <RangeOf check={check} />}
-          {level !== 'right' && (
-            <>
-              {means !== '' && <p>{means}</p>}
-              {advice === undefined ? (
-                <p className="small">{isKnown ? '' : says.looking}</p>
-              ) : advice.length === 0 ? (
-                <p>{says.noWay}</p>
-              ) : (
-                <ul className="ways" aria-label={says.ways(title)}>
-                  {advice.map((way) => (
-                    <Way key={way.says} way={way} title={title} />
-                  ))}
-                </ul>
-              )}
-            </>
-          )}
-        </div>
-      </li>
-    );
-  },
-);
+export const Item = memo(({ finding, advice, isStale, isRangeOpen, onRange, onDone }: ItemProps) => {
+  const { check, level, title, means, range, source } = finding;
+  return (
+    <li className="finding" data-check={check} data-level={level}>
+      <Mark level={level} />
+      <div>
+        <p>
+          <strong>{finding.says}</strong>
+        </p>
+        <p className="range">
+          {range.endsWith(' none') ? '' : `${range}; `}
+          {source}.{' '}
+          <button
+            type="button"
+            className="link"
+            aria-expanded={isRangeOpen}
+            aria-label={says.changeRangeOf(title)}
+            onClick={() => onRange(check)}
+          >
+            {says.changeRange}
+          </button>
+        </p>
+        {isRangeOpen && <RangeOf check={check} />}
+        {level !== 'right' && (
+          <>
+            {means !== '' && <p>{means}</p>}
+            {isStale ? null : advice === undefined ? (
+              <p className="small">{says.looking}</p>
+            ) : advice.length === 0 ? (
+              <p>{says.noWay}</p>
+            ) : (
+              <ul className="ways" aria-label={says.ways(title)}>
+                {advice.map((way) => (
+                  <Way key={way.says} way={way} title={title} onDone={onDone} />
+                ))}
+              </ul>
+            )}
+          </>
+        )}
+      </div>
+    </li>
+  );
+});

@@ -1,3 +1,4 @@
+import { useRef } from 'react';
 import { type CheckId, rangeOf, usualRanges } from '../../../geometry/checks/ranges.ts';
 import { fieldAt } from '../../../geometry/fields.ts';
 import { formatQuantity } from '../../../geometry/units.ts';
@@ -47,11 +48,12 @@ const Limit = ({ check, bound }: { check: CheckId; bound: Bound }) => {
 /** The four limits that a check goes by, to be changed for this job. */
 export const RangeOf = ({ check }: { check: CheckId }) => {
   const bench = useBench();
+  const limits = useRef<HTMLFieldSetElement>(null);
   const usual = useBenchState(({ job }) => rangeOf({ ...job, limits: {} }, check).range);
   const isOwn = useBenchState(({ job }) => job.limits[check] !== undefined);
   const { title } = usualRanges[check];
   return (
-    <fieldset className="limits">
+    <fieldset className="limits" ref={limits}>
       <legend>{says.rangeFor(title)}</legend>
       {bounds
         .filter((bound) => usual[bound] !== undefined)
@@ -59,7 +61,14 @@ export const RangeOf = ({ check }: { check: CheckId }) => {
           <Limit key={bound} check={check} bound={bound} />
         ))}
       {isOwn && (
-        <button type="button" onClick={() => bench.clear(`limits.${check}`, says.usualAgain(title))}>
+        <button
+          type="button"
+          onClick={() => {
+            bench.clear(`limits.${check}`, says.usualAgain(title));
+            // The button is gone with what it undid.
+            limits.current?.querySelector('input')?.focus();
+          }}
+        >
           {says.backToUsual}
         </button>
       )}

@@ -7,6 +7,9 @@ import { words } from '../words.ts';
 import { SketchOf } from './SketchOf.tsx';
 import { helpId } from './use-field.ts';
 
+/** Fields that no string hangs on: the ranges of the checks, and the set-up's readings. */
+const movesNothing = /^(limits|setup)\./;
+
 /** What the field in focus means and where it is taken; while none is, what this page is. Its height stays, so that it never moves anything. */
 export const Help = () => {
   const path = useBenchState((state) => state.lastFocus);
@@ -30,7 +33,7 @@ export const Help = () => {
           <SketchOf path={path} job={job} />
           <strong>{fieldTitle(job, path)}</strong> <span>{field.help}</span>{' '}
           {usual && <span className="usual">{words.numbers.usual(usual)}</span>}
-          <WhatIf path={path} job={job} />
+          {!movesNothing.test(path) && <WhatIf path={path} job={job} />}
         </>
       ) : (
         words.intro.map((sentence) => <span key={sentence}>{sentence} </span>)

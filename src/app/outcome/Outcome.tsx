@@ -1,71 +1,16 @@
-import type { ReactNode } from 'react';
-import { figureAt } from '../../../geometry/figures/index.ts';
-import { neckOrBridge } from '../../../geometry/instrument/neck.ts';
 import { nearestGauge } from '../../../geometry/saddle/gauges.ts';
-import { formatQuantity } from '../../../geometry/units.ts';
-import { FigureValue } from '../figures/Figure.tsx';
-import type { Built } from '../store.ts';
+import { Fact, Row } from '../figures/Fact.tsx';
 import { useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { Gauges } from './Gauges.tsx';
 import { gaugeText, isOwn, missText, ownUnit } from './gauge-text.ts';
 import { Load } from './Load.tsx';
+import { Neck } from './Neck.tsx';
 import { PerString } from './PerString.tsx';
 
 const says = words.outcome;
 
-const Row = ({ name, value, children }: { name: string; value: ReactNode; children?: ReactNode }) => (
-  <div className="fact">
-    <dt>{name}</dt>
-    <dd>
-      <strong>{value}</strong> {children && <span>{children}</span>}
-    </dd>
-  </div>
-);
-
-/** A figure of the whole job, by its id; nothing where it does not apply. */
-const Fact = ({ id, built, text, children }: { id: string; built: Built; text?: string; children?: ReactNode }) => {
-  const figure = figureAt(id);
-  if (figure === undefined || figure.value(built.job, built.design, 0) === undefined) return null;
-  return (
-    <Row
-      name={figure.title}
-      value={<FigureValue figure={figure} built={built} {...(text !== undefined && { text })} />}
-    >
-      {children}
-    </Row>
-  );
-};
-
-/** Neck or bridge: what suits the neck as it is, and what a reset would take. */
-const Neck = ({ built }: { built: Built }) => {
-  const { says: verdict, reset } = neckOrBridge(built.job);
-  const say = (value: number) => formatQuantity(Math.abs(value), 'length', built.job.show, { unit: true });
-  return (
-    <>
-      <h3>{says.neck}</h3>
-      <p>{says.neckSays[verdict]}</p>
-      <dl>
-        <Fact id="suitsFrom" built={built} />
-        <Fact id="suitsTo" built={built} />
-      </dl>
-      <details open={verdict !== 'bridge'}>
-        <summary>{says.reset}</summary>
-        <dl>
-          <Fact id="resetRaise" built={built}>
-            {says.resetFor(say(reset.forThickness))}
-          </Fact>
-          <Fact id="resetAngle" built={built} />
-          <Fact id="resetOffHeel" built={built}>
-            {says.resetOffHeel}
-          </Fact>
-        </dl>
-      </details>
-    </>
-  );
-};
-
-/** What comes of the numbers; of the last that could be built, where these cannot. Every figure can be asked how it came about. */
+/** What comes of the numbers; of the last that could be built, where these cannot. Every figure can be asked how it came about. Neck or bridge alone is always of the numbers as they are. */
 export const Outcome = () => {
   const built = useBenchState((state) => state.built);
   const isStale = useBenchState((state) => !state.solved.ok);
@@ -73,6 +18,7 @@ export const Outcome = () => {
     return (
       <section className="outcome" aria-labelledby="outcome-title">
         <h2 id="outcome-title">{says.label}</h2>
+        <Neck built={undefined} />
         <p className="stale">{says.none}</p>
       </section>
     );
@@ -83,7 +29,12 @@ export const Outcome = () => {
   return (
     <section className="outcome" aria-labelledby="outcome-title" data-stale={isStale}>
       <h2 id="outcome-title">{says.label}</h2>
-      {isStale && <p className="stale">{says.stale}</p>}
+      {isStale && (
+        <>
+          <Neck built={undefined} />
+          <p className="stale">{says.stale}</p>
+        </>
+      )}
       <p className="small">{says.askThem}</p>
       <dl>
         <Fact id="straightedgeClearance" built={built}>
@@ -127,7 +78,7 @@ export const Outcome = () => {
         sums={['totalTension', 'totalDownforce']}
       />
       <Load built={built} />
-      <Neck built={built} />
+      {!isStale && <Neck built={built} />}
       <h3>{says.readings}</h3>
       <dl>
         {[

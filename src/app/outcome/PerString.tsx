@@ -2,6 +2,7 @@ import { figureAt } from '../../../geometry/figures/index.ts';
 import { shortName } from '../../../geometry/names.ts';
 import { lifeLeft } from '../../../geometry/saddle/life.ts';
 import { FigureValue } from '../figures/Figure.tsx';
+import { LifeValue } from '../figures/LifeValue.tsx';
 import type { Built } from '../store.ts';
 import { words } from '../words.ts';
 
@@ -54,7 +55,11 @@ export const PerString = ({
                 <th scope="row">{shortName(s.name)}</th>
                 {columns.map((figure) => (
                   <td key={figure.id}>
-                    <FigureValue figure={figure} built={built} k={k} isBare />
+                    {figure.id === 'lifeLeft' ? (
+                      <LifeValue figure={figure} built={built} k={k} />
+                    ) : (
+                      <FigureValue figure={figure} built={built} k={k} isBare />
+                    )}
                   </td>
                 ))}
                 {limits[k] && <td className="limit">{says.limits[limits[k]]}</td>}

@@ -25,6 +25,8 @@ export const SetUp = () => {
       document.getElementById(fieldId(fieldAtReading(id, string.id, 'action').path))?.focus(),
     );
   };
+  const last = outcomes.findLast(({ ok }) => ok);
+  const isLast = (id: string) => last?.ok === true && last.advice.id === id;
   const isFull = log.length >= mostPasses;
   return (
     <section className="setup" aria-labelledby="setup-title">
@@ -46,6 +48,7 @@ export const SetUp = () => {
             pass={pass}
             n={k + 1}
             isLast={k === log.length - 1}
+            asked={isLast(pass.id) ? built : undefined}
             outcome={outcomes.find((one) => (one.ok ? one.advice.id : one.id) === pass.id)}
             // The button is gone with its reading: the focus goes on to what can be done next.
             onRemove={() => adder.current?.focus()}

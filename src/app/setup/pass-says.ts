@@ -37,12 +37,35 @@ export const passSays = (outcome: PassOutcome, show: ShowUnits): readonly string
       ...high.map(({ name, takeOff }) => says.tooHigh(name, say(takeOff))),
     ];
   };
-  const moved = strings.filter(({ shift }) => Math.abs(shift) >= nothing);
+  const isReached = ({ missed }: PassString) => Math.abs(missed) < nothing;
+  const moved = strings.filter((s) => isReached(s) && Math.abs(s.shift) >= nothing);
   return [
     ...first(),
     ...(moved.length === 0 ? [] : [says.breaks(moved.map(({ name, fromFront }) => [name, say(fromFront)]))]),
     ...strings
-      .filter(({ missed }) => Math.abs(missed) >= nothing)
-      .map(({ name, missed }) => says.unreached(name, say(Math.abs(missed)), missed > 0)),
+      .filter((s) => !isReached(s))
+      .map(({ name, fromFront, missed }) => says.unreached(name, say(fromFront), say(Math.abs(missed)), missed > 0)),
+  ];
+};
+
+/** How far a break point moves on the crown, forward or back, and what is missing where the crown does not reach; empty where nothing was heard. */
+export const moveText = ({ shift, missed }: PassString, show: ShowUnits): string => {
+  if (shift === 0) return '';
+  const moves = shift - missed;
+  const by = fine(Math.abs(moves), show);
+  return [
+    Math.abs(moves) < nothing && missed !== 0 ? '' : moves < 0 ? says.forward(by) : says.back(by),
+    Math.abs(missed) < nothing ? '' : says.missingBy(fine(Math.abs(missed), show)),
+  ]
+    .filter(Boolean)
+    .join(', ');
+};
+
+/** What is to be minded of break points that move. */
+export const moveNotes = ({ strings }: PassAdvice): readonly string[] => {
+  const moves = strings.map(({ shift, missed }) => (shift === 0 ? 0 : shift - missed));
+  return [
+    ...(moves.some((by) => by <= -nothing) ? [says.filesPeak] : []),
+    ...(moves.some((by) => Math.abs(by) >= nothing) ? [says.fileLast] : []),
   ];
 };

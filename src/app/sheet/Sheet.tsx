@@ -1,4 +1,5 @@
 import { type CSSProperties, useMemo, useRef, useState } from 'react';
+import { Summary } from '../findings/Summary.tsx';
 import { useBenchState } from '../use-bench.ts';
 import { roomy, three, useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
@@ -37,6 +38,7 @@ export const Sheet = () => {
       {built && (
         <div className="line">
           <p>{words.sheet.lengths(built.job.show.length)}</p>
+          <Summary built={built} />
           <Refused />
         </div>
       )}

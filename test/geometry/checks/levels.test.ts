@@ -73,6 +73,9 @@ const brace = (aside: number) => ({
 const measured = (scale: number) =>
   [5, 12, 19].map((fret) => ({ id: `f${fret}`, fret, distance: scale * (1 - 2 ** (-fret / 12)) }));
 
+const misread = (by: number) =>
+  measured(640).map((reading) => (reading.fret === 12 ? { ...reading, distance: reading.distance + by } : reading));
+
 /** The strings' middle runs 0.4 over fret 1 and 2.5 over fret 12, less the board's sag there: by hand to the saddle. */
 const strung: readonly Put[] = [
   ['strung.thickness', 9],
@@ -158,6 +161,11 @@ const rows: Readonly<Record<CheckId, Row>> = {
   capGrain: { doubtful: [['pins.spread', 27.5]], wrong: [['plate.grain', 'across']], values: [0.5, -5] },
   capClear: { ...one('top.braces', [brace(47)], [brace(45.5)]), values: [0.5, -1] },
   plateCap: { ...one('plate.cap', 3, 0.8), values: [3, 0.8] },
+  // Fitted through 0 with u = 1 − 2^(−n/12): of what one reading is off, its own share stays, 1 − u²/Σu².
+  frets: { ...one('guitar.measured', misread(0.6), misread(1)) },
+  // Mersenne: tension goes with the square of the pitch.
+  tension: one('strings.list.E2.pitch', 82.407 * 1.25, 82.407 * 1.4),
+  pinGap: { ...one('pins.hole', 8.5, 10), values: [2.6, 1.1] },
   scale: { ...one('guitar.measured', measured(640.8), measured(638.5)), values: [0.8, 1.5] },
   neckPlane: { ...one('strung.light', light + 0.3, light - 0.5), values: [0.3, 0.5] },
 };

@@ -1,0 +1,120 @@
+import { mkdir, readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { describe, expect, it, vi } from 'vitest';
+import { openPage } from './harness.ts';
+import { addReading, desk, field, finding, phone, tablet } from './page.ts';
+
+// Four times all of axe's rules over a page of many hundred nodes, on a busy machine.
+vi.setConfig({ testTimeout: 120_000 });
+
+const axe = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+/** Where pictures are put to be looked at. */
+const pictures = join(tmpdir(), 'sagitta-pictures');
+
+interface Found {
+  readonly violations: readonly {
+    readonly id: string;
+    readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[];
+  }[];
+}
+const faults = async (page: Page) => {
+  await page.evaluate(await readFile(axe, 'utf8'));
+  const { violations } = await page.evaluate(
+    () => (window as unknown as { axe: { run: () => Promise<unknown> } }).axe.run() as Promise<Found>,
+  );
+  return violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ html, failureSummary }) => `${html} ${failureSummary}`).join(' | ')}`,
+  );
+};
+
+/** Opens whatever is folded away. */
+const unfold = async (page: Page) => {
+  const closed = page.locator('main details:not([open]) > summary:visible');
+  for (let left = await closed.count(); left > 0; left = await closed.count()) await closed.first().click();
+};
+
+/** The page with findings, a range, a reading and every fold open. */
+const openAll = async (page: Page) => {
+  await addReading(page, '2.7', '1.9');
+  await unfold(page);
+  await page.getByRole('button', { name: 'Change the range: Exposure' }).click();
+  await field(page, 'Exposure, right to').fill('4.4');
+  await finding(page, 'exposure')
+    .getByRole('button', { name: /^Do it/ })
+    .first()
+    .waitFor();
+};
+
+describe.each([
+  ['a desk', desk],
+  ['a tablet', tablet],
+  ['a phone', phone],
+] as const)('on %s', (_, window) => {
+  describe.each([false, true])('axe finds no fault (dark: %s)', (dark) => {
+    const open = async () => {
+      const page = await openPage({ ...window, dark });
+      await mkdir(pictures, { recursive: true });
+      await page.evaluate(() => document.fonts.ready);
+      const look = async (name: string) => {
+        await page.screenshot({ path: join(pictures, `${window.width}-${dark ? 'dark' : 'light'}-${name}.png`) });
+        expect(await faults(page)).toEqual([]);
+      };
+      return { page, look };
+    };
+
+    it('at first sight, with what is wrong, and where templates are saved', async () => {
+      const { page, look } = await open();
+      await look('first');
+      await field(page, 'Thickness, centre').fill('nine');
+      await field(page, 'Slot depth').fill('9.4');
+      await page.getByText('How far each gauge misses').click();
+      await page.getByText('Other units').click();
+      await look('wrong');
+      await page.keyboard.press('Escape');
+      await page.getByRole('button', { name: 'Save templates' }).click();
+      await look('blocked');
+      await page.getByRole('button', { name: 'Close' }).click();
+      await field(page, 'Slot depth').fill('5');
+      await page.getByRole('button', { name: 'Save templates' }).click();
+      await look('templates');
+    });
+
+    it('with every fold, a reading and a range open, and where a figure is asked how it came about', async () => {
+      const { page, look } = await open();
+      await openAll(page);
+      await look('open');
+      await page.getByRole('button', { name: /^Exposure, E2: / }).click();
+      await look('how');
+    });
+  });
+});
+
+it.each([
+  ['a tablet', tablet],
+  ['a phone', phone],
+] as const)(
+  'has targets of 44 px for a finger on %s, with findings, a range and a reading open too',
+  async (_, window) => {
+    const page = await openPage(window);
+    const small = () =>
+      page
+        .locator(
+          ['button', 'summary', 'select', 'input[type="text"]', '.choices label'].map((one) => `${one}:visible`).join(),
+        )
+        .evaluateAll((all) =>
+          all
+            .map((e) => ({ box: e.getBoundingClientRect(), html: e.outerHTML.slice(0, 120) }))
+            .filter(({ box }) => Math.min(box.width, box.height) < 43.5)
+            .map(({ box, html }) => `${box.width.toFixed(1)} × ${box.height.toFixed(1)}: ${html}`),
+        );
+    expect(await small()).toEqual([]);
+    await openAll(page);
+    expect(await small()).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(window.width);
+    await page.getByRole('button', { name: /^Exposure, E2: / }).click();
+    expect(await small()).toEqual([]);
+  },
+);

@@ -1,0 +1,32 @@
+import type { Page } from 'playwright-core';
+import { starters } from '../../src/jobs/index.ts';
+
+export const desk = { width: 1440, height: 900 };
+export const tablet = { width: 820, height: 1180, touch: true };
+export const phone = { width: 390, height: 844, touch: true };
+
+/** The input of this very name: figures and ranges carry it within theirs. */
+export const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
+
+/** The text of a mark in the drawing. */
+export const text = (page: Page, mark: string) => page.locator(`[data-mark="${mark}"]`).first().textContent();
+
+/** What a check has found that is not right. */
+export const finding = (page: Page, check: string) => page.locator(`.findings .open [data-check="${check}"]`);
+
+/** Opens a starter in place of the demo. */
+export const openStarter = async (page: Page, id: string) => {
+  await page.getByLabel('Starters').selectOption(id);
+  await page.getByRole('button', { name: 'Open', exact: true }).click();
+  await page.waitForFunction(
+    (title) => document.title.startsWith(title),
+    starters.find((one) => one.id === id)?.title ?? '',
+  );
+};
+
+/** Begins a reading of the set-up, with the action at the two outer strings of the demo. */
+export const addReading = async (page: Page, bass: string, treble: string) => {
+  await page.getByRole('button', { name: 'New reading' }).click();
+  await field(page, 'Action measured, E2, reading 1').fill(bass);
+  await field(page, 'Action measured, E4, reading 1').fill(treble);
+};

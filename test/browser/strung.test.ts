@@ -1,0 +1,110 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { openPage } from './harness.ts';
+import { addReading, desk, field } from './page.ts';
+
+const number = (text: string | null | undefined) => Number(text?.replace('−', '-').match(/-?\d+(\.\d+)?/)?.[0]);
+
+describe('a figure asked how it came about', () => {
+  const ask = (page: Page) => page.getByRole('button', { name: /^Exposure, E2: .*How\?$/ });
+  const title = (page: Page) => page.locator('#how-title').textContent();
+
+  it('answers with its formula, what went into it and the source, and leads on to what was reckoned itself', async () => {
+    const page = await openPage(desk);
+    const shown = number((await ask(page).getAttribute('aria-label'))?.split(':')[1]);
+    await ask(page).click();
+    const dialog = page.getByRole('dialog', { name: 'Exposure, E2' });
+    expect(await dialog.locator('.formula').textContent()).toBe('e = zs − zb');
+    expect(await dialog.textContent()).toContain('Source: Definition.');
+    const inputs = await dialog.locator('tbody td:last-child').allTextContents();
+    const [over, under] = inputs.map(number);
+    expect((over ?? Number.NaN) - (under ?? Number.NaN)).toBeCloseTo(shown, 2);
+
+    await dialog.getByRole('button', { name: 'Deck height: how?' }).click();
+    expect(await title(page)).toMatch(/^Deck height/);
+    await page.getByRole('button', { name: 'Back', exact: true }).click();
+    expect(await title(page)).toBe('Exposure, E2');
+    await page.getByRole('button', { name: 'Close', exact: true }).click();
+    expect(await page.getByRole('dialog').count()).toBe(0);
+  });
+
+  it('leads to the field of a number that was typed', async () => {
+    const page = await openPage(desk);
+    await page.getByRole('button', { name: /^Straightedge clearance: / }).click();
+    await page.getByRole('button', { name: 'Go to Thickness, centre' }).click();
+    expect(await page.getByRole('dialog').count()).toBe(0);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('field-bridge.thickness');
+  });
+
+  it('gives the focus back when it is closed, by Escape too, also after it led on', async () => {
+    const page = await openPage(desk);
+    const focused = () => page.evaluate(() => document.activeElement?.getAttribute('aria-label'));
+    const label = await ask(page).getAttribute('aria-label');
+    await ask(page).focus();
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('Escape');
+    await expect.poll(() => page.getByRole('dialog').count()).toBe(0);
+    expect(await focused()).toBe(label);
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Deck height: how?' }).click();
+    // What was pressed is gone with its table: the focus must stay in the dialog.
+    expect(await page.evaluate(() => document.activeElement?.closest('dialog')?.className)).toBe('how');
+    await page.getByRole('button', { name: 'Close', exact: true }).click();
+    await expect.poll(focused).toBe(label);
+  });
+});
+
+describe('the set-up', () => {
+  it('says what to take off as soon as both outer strings are measured', async () => {
+    const page = await openPage(desk);
+    await page.getByRole('button', { name: 'New reading' }).click();
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label')))
+      .toBe('Action measured, E2, reading 1');
+    const says = page.locator('.setup .sentences');
+    await page.keyboard.type('2.7');
+    expect(await says.textContent()).toContain('Still to measure: the action at E4');
+    await field(page, 'Action measured, E4, reading 1').fill('1.9');
+    const [, bass, treble] =
+      (await says.textContent())?.match(
+        /^Take (\d\.\d\d) mm off the bottom at the bass end and (\d\.\d\d) mm at the treble end\./,
+      ) ?? [];
+    // The pivot rule: twice at the saddle what is wanted at fret 12, and a little more for the setback; the ends lie beyond the strings.
+    expect(Number(bass)).toBeGreaterThan(2 * 0.3);
+    expect(Number(bass)).toBeLessThan(2 * 0.3 + 0.1);
+    expect(Number(treble)).toBeGreaterThan(2 * 0.1 - 0.1);
+    expect(Number(treble)).toBeLessThan(2 * 0.1 + 0.01);
+  });
+
+  it('keeps its readings in the job over a restart', async () => {
+    const page = await openPage(desk);
+    await addReading(page, '2.7', '1.9');
+    const says = () => page.locator('.setup .sentences').textContent();
+    const before = await says();
+    await field(page, 'Note, reading 1').fill('strung up');
+    await page.waitForTimeout(500);
+    await page.reload();
+    expect(await field(page, 'Note, reading 1').inputValue()).toBe('strung up');
+    expect(await says()).toBe(before);
+  });
+});
+
+describe('the help', () => {
+  it('tells what would move if the number in focus were a little larger, and typing it does so', async () => {
+    const page = await openPage(desk);
+    const gap = async () => number(await page.locator('[data-mark="tail.gap.E2.value"]').first().textContent());
+    const before = await gap();
+    await field(page, 'Thickness, centre').focus();
+    const says = await page.locator('.help .what-if').textContent();
+    expect(says).toMatch(/^What if 0\.1 mm more here\? Exposure /);
+    const told = number(says?.split('Exposure')[1]);
+    await field(page, 'Thickness, centre').fill('9.2');
+    expect((await gap()) - before).toBeCloseTo(told, 2);
+    await field(page, 'Heel depth').focus();
+    expect(await page.locator('.help .what-if').textContent()).toContain('Neither exposure nor break angle moves.');
+    await page.getByRole('button', { name: 'Change the range: Exposure' }).click();
+    await field(page, 'Exposure, right to').focus();
+    await expect.poll(() => page.locator('.help').textContent()).toContain('Where the range that is right ends.');
+    expect(await page.locator('.help .what-if').count()).toBe(0);
+  });
+});
