@@ -71,13 +71,21 @@ const round = (turnings: readonly Turning[]): Path => {
   return path(runs.flat(), true);
 };
 
+/** What was drawn through these points once, mirrored or not: one job asks for it many times. */
+const known = { yes: new WeakMap<Bridge['points'], Path>(), no: new WeakMap<Bridge['points'], Path>() };
+
 /**
  * The outline where its points put it, turning from +x towards +y, in exact cubics: centripetal Catmull–Rom curves [Catmull & Rom 1974; Yuksel, Schaefer & Keyser 2011].
  * Throws a RangeError for too few points.
  */
 const drawn = (bridge: Given): Path => {
+  const { points, mirrored } = bridge;
+  const before = known[mirrored].get(points);
+  if (before) return before;
   const found = round(allRound(bridge));
-  return area(found) < 0 ? reversePath(found) : found;
+  const turned = area(found) < 0 ? reversePath(found) : found;
+  known[mirrored].set(points, turned);
+  return turned;
 };
 
 /** Where the outline meets the centre line first, coming from the front; its foremost point where it never does. */

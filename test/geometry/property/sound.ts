@@ -23,13 +23,12 @@ export const allFinite = (value: unknown): boolean => {
   return typeof value !== 'object' || value === null || Object.values(value).every(allFinite);
 };
 
-/** Every outline that a bridge and its saddle are cut by, and whether it turns from +x towards +y. */
+/** Every outline that a bridge and its saddle are cut by. */
 export const outlinesOf = (job: Settled, design: Design): Readonly<Record<string, Path>> => ({
   footprint: footprintOutline(job, design),
   slot: slotCut(job, design.saddleLine),
   'end profile': endProfile(job),
-  'saddle along': saddleOutline(design, 'along', floorRadius(job)),
-  'saddle across': saddleOutline(design, 'across', floorRadius(job)),
+  saddle: saddleOutline(design, 'along', floorRadius(job)),
 });
 
 /** Ends no farther apart than this are one, mm. */
