@@ -54,6 +54,8 @@ export default defineConfig({
   preview: { host: '127.0.0.1', port: 4173 },
   build: { target: 'es2022', outDir: 'dist' },
   test: {
+    // All cores: most tests only reckon.
+    maxWorkers: '100%',
     projects: [
       {
         extends: true,

@@ -1,4 +1,5 @@
 // @vitest-environment jsdom
+import './quick.ts';
 import { cleanup, render, screen, waitFor, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
