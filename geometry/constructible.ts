@@ -9,11 +9,12 @@ import { wingProblems } from './bridge/wings/problems.ts';
 import { checkIds, rangeOf } from './checks/ranges.ts';
 import type { Design } from './design.ts';
 import { boardRadius } from './instrument/board.ts';
+import { neckOrBridge } from './instrument/neck.ts';
 import { stringPlaces } from './instrument/spacing.ts';
 import { stringProblems } from './instrument/string-problems.ts';
-import { neckOrBridge } from './instrument/neck.ts';
 import type { Job } from './job.ts';
 import type { Problem } from './problem.ts';
+import { wholeHeights } from './saddle/blank.ts';
 import { crownEdgeOf } from './saddle/face.ts';
 import { type Say, sayFor } from './say.ts';
 import type { Settled } from './settle.ts';
@@ -193,6 +194,20 @@ const wireProblem = ({ mm }: Say, { saddle, slot }: Job): Found => {
   );
 };
 
+/** A saddle whose crown falls to its bottom before its ends. */
+const saddleEnds = ({ mm }: Say, job: Settled, design: Design): Found => {
+  if (crownEdgeOf(design, 'along') === undefined) return undefined;
+  const { bass, treble } = wholeHeights(job, design);
+  const least = Math.min(bass, treble);
+  return (
+    least <= 0 && {
+      path: 'slot.length',
+      value: job.slot.length,
+      says: `The saddle’s crown falls ${mm(-least)} below its bottom before its end, ${mm(job.slot.length / 2)} from the middle. Shorten the slot, make it deeper, or check the board radius.`,
+    }
+  );
+};
+
 /** What the worked-out numbers must satisfy before anything can be drawn; empty when they do. */
 export const unbuildable = (job: Settled, design: Design): readonly Problem[] => {
   const { bridge, slot } = job;
@@ -237,6 +252,7 @@ export const unbuildable = (job: Settled, design: Design): readonly Problem[] =>
       says: `The string ${low.name} would lie ${mm(low.deck - low.heightAboveFretPlane)} inside the bridge: no saddle stands above it. Make the bridge thinner than ${mm(bridge.thickness - (low.deck - low.heightAboveFretPlane))}, or the action higher.${neck?.says === 'bridge' ? '' : ` The neck stands too low for a usual bridge: a neck reset that raises the fret plane by ${mm(neck?.reset.raise ?? 0)} over the bridge would be the better repair.`}`,
     },
     ...wingProblems(job),
+    saddleEnds(say, job, design),
     crownEdgeOf(design, 'along') === undefined && {
       path: 'slot.length',
       value: slot.length,

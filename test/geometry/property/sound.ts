@@ -4,13 +4,12 @@ import { slotCut } from '../../../geometry/bridge/slot.ts';
 import { deckHeight, floorRadius, undersideHeight } from '../../../geometry/bridge/surface.ts';
 import { findings } from '../../../geometry/checks/findings.ts';
 import type { Design } from '../../../geometry/design.ts';
-import { crownEdgeOf, halfSaddle, saddleOutline } from '../../../geometry/saddle/face.ts';
+import { saddleOutline } from '../../../geometry/saddle/face.ts';
 import type { Settled } from '../../../geometry/settle.ts';
 import { contains, levelCrossings } from '../../../geometry/shape/crossing.ts';
 import { area, bounds, isSimple, mirrorX, type Path, place, pointOn } from '../../../geometry/shape/index.ts';
 import { distanceTo } from '../../../geometry/shape/nearest.ts';
 import { segmentEnd, segmentStart } from '../../../geometry/shape/path.ts';
-import { drop } from '../../../geometry/shape/sagitta.ts';
 
 /** Throws, and says what is amiss. */
 export const must = (holds: boolean, says: () => string): void => {
@@ -44,14 +43,6 @@ export const soundOutline = (name: string, outline: Path): void => {
   });
   must(area(outline) > 1, () => `${name} encloses ${area(outline)} mm²`);
   must(isSimple(outline), () => `${name} meets itself`);
-};
-
-/** Whether the crown falls to the saddle's bottom before its ends: then the saddle has no outline of its own there. */
-export const fallsThrough = (job: Settled, design: Design): boolean => {
-  const ends = crownEdgeOf(design, 'along') ?? [];
-  const low = [ends[0], ends.at(-1)].flatMap((s) => (s ? [-segmentStart(s).y, -segmentEnd(s).y] : []));
-  const bottom = design.saddle.bottom - drop(floorRadius(job), halfSaddle(design, 'along'));
-  return Math.min(...low) <= bottom;
 };
 
 /** Its two mirror images are each other's, number for number. */
