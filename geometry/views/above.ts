@@ -1,7 +1,7 @@
 import { footprintOutline } from '../bridge/outline.ts';
 import { slotCut } from '../bridge/slot.ts';
 import type { Design } from '../design.ts';
-import type { Drawing, Mark } from '../drawing.ts';
+import type { Drawing, Label, Mark } from '../drawing.ts';
 import { across, forHand, length, note, showLine, stroke, upright } from '../marks.ts';
 import { shortName } from '../names.ts';
 import { acrossAt } from '../saddle/heights.ts';
@@ -86,6 +86,11 @@ export const above = (job: Settled, design: Design): Drawing => {
       length(pins.spread),
     ]),
   ];
+  const more: readonly Label[] = [
+    ...(wire === 'none' ? [] : [['wire hole ⌀ ', length(wire)]]),
+    ...(filled.length > 0 ? [['dashed: old slot']] : []),
+    ...whatIsThereSays(job),
+  ];
   const header: readonly Mark[] = [
     note('title', { x: -half, y: top }, ['From above'], {
       anchor: 'start',
@@ -93,19 +98,11 @@ export const above = (job: Settled, design: Design): Drawing => {
       shift: { dx: 0, dy: -0.5 },
       stagger: 'names',
     }),
-    note(
-      'fromNut',
-      { x: 0, y: rear },
-      [
-        'saddle line ',
-        length(saddleLine.x),
-        ' from the nut',
-        ...(wire === 'none' ? [] : [' · wire hole ⌀ ', length(wire)]),
-        ...(filled.length > 0 ? [' · dashed: old slot'] : []),
-        ...whatIsThereSays(job).flatMap((clause) => [' · ', ...clause]),
-      ],
-      { shift: { dx: 0, dy: 5.8 } },
-    ),
+    note('fromNut', { x: 0, y: rear }, ['saddle line ', length(saddleLine.x), ' from the nut'], {
+      shift: { dx: 0, dy: 5.8 },
+    }),
+    // One under the other: a long line would take the room that the bridge needs.
+    ...more.map((label, k) => note(`more.${k}`, { x: 0, y: rear }, label, { shift: { dx: 0, dy: 7.1 + 1.3 * k } })),
   ];
   return { id: 'above', title: 'From above', marks: [...forHand(marks, job.hand), ...header] };
 };

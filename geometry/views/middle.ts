@@ -91,12 +91,20 @@ const centreMarks = (
   const { saddleLine, topHeight, deckCentre } = design;
   const { rise } = job.guitar;
   return [
-    note(
-      'slot.depth',
-      at(saddleLine.x, topHeight),
-      ['slot ', length(job.slot.depth), ' deep', ...(under > 0 ? [', element ', length(under)] : [])],
-      { anchor: 'start', shift: { dx: -1, dy: 1.4 }, jobPath: 'slot.depth' },
-    ),
+    note('slot.depth', at(saddleLine.x, topHeight), ['slot ', length(job.slot.depth), ' deep'], {
+      anchor: 'start',
+      shift: { dx: -1, dy: 1.4 },
+      jobPath: 'slot.depth',
+    }),
+    ...(under > 0
+      ? [
+          note('saddle.under', at(saddleLine.x, topHeight), ['element ', length(under)], {
+            anchor: 'start',
+            shift: { dx: -1, dy: 2.7 },
+            jobPath: 'saddle.under',
+          }),
+        ]
+      : []),
     upright(
       'guitar.neckPlaneHeight',
       at(nutward, rise),

@@ -10,8 +10,6 @@ import type { Bounds, Point } from '../shape/types.ts';
 const around = 5;
 /** Half the length of the cross at a reading of the top, mm. */
 const CROSS = 1;
-/** Height of these words, in ems. */
-const small = 0.75;
 
 /** The part of a straight line that lies in a box, after Liang and Barsky 1984; undefined where none does. */
 const clipped = (from: Point, to: Point, box: Bounds): readonly [Point, Point] | undefined => {
@@ -33,7 +31,7 @@ const clipped = (from: Point, to: Point, box: Bounds): readonly [Point, Point] |
 
 /** A word beside what it names, wherever there is room for it. */
 const beside = (id: string, at: Point, label: Label, jobPath: string): Mark =>
-  note(id, at, label, { roams: true, scale: small, jobPath });
+  note(id, at, label, { roams: true, jobPath });
 
 const holeMarks = (job: Settled, hole: Hole): readonly Mark[] => {
   const id = `hole.${hole.id}`;

@@ -101,8 +101,8 @@ describe('what is new in a job', () => {
   );
 
   it('says how thick the element is and how wide the wire’s hole', () => {
-    expect(texts(views.middle(full, its).marks)).toContain('slot 5.0 mm deep, element 1.5 mm');
-    expect(texts(views.above(full, its).marks).join()).toContain('wire hole ⌀ 2.5 mm · dashed: old slot');
+    expect(texts(views.middle(full, its).marks)).toContain('element 1.5 mm');
+    expect(texts(views.above(full, its).marks).join()).toContain('wire hole ⌀ 2.5 mm,dashed: old slot');
   });
 
   it('stands a saddle thinner than its slot by the play in the section', () => {
