@@ -1,6 +1,6 @@
 import type { Design } from '../design.ts';
 import { isMarkedIn } from '../saddle/gauges.ts';
-import { type CrownFit, crownHeight as heightOf } from '../saddle/radius.ts';
+import { type CrownFit, crownHeight as heightOf, straightTurn } from '../saddle/radius.ts';
 import type { Settled } from '../settle.ts';
 import type { Figure, How } from './figure.ts';
 import { dropIs, heightAboveFretPlane } from './heights.ts';
@@ -13,6 +13,12 @@ const source = 'Vertical least squares over the strings’ wanted heights.';
 /** The crown line of a given radius that lies best over the heights. */
 const laid = `c + m·y − drop(R, y); m = Σ(y_k − ȳ)·(v_k − v̄)/Σ(y_k − ȳ)², c = v̄ − m·ȳ, v_k = z_k + drop(R, y_k), ȳ and v̄ the means; ${dropIs}`;
 
+const straight: Given = {
+  name: 'the turn (mm per mm) from the middle to the outermost string below which no crown is told from a flat one',
+  value: straightTurn,
+  kind: 'slope',
+};
+
 export const bestRadius: Figure = {
   id: 'bestRadius',
   title: 'Best saddle radius',
@@ -21,8 +27,8 @@ export const bestRadius: Figure = {
   per: 'job',
   value: (_, design) => design.crown.radius,
   how: (job, design, k) => ({
-    formula: `R, with c and m, so that Σ(c + m·y_k − drop(R, y_k) − z_k)² is least; ${dropIs}`,
-    inputs: inputs(job, design, k, points),
+    formula: `R, with c and m, so that Σ(c + m·y_k − drop(R, y_k) − z_k)² is least, and flat where max|y_k|/R is less than α; ${dropIs}`,
+    inputs: inputs(job, design, k, { ...points, α: straight }),
     source,
   }),
 };

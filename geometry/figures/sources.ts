@@ -22,4 +22,6 @@ export const sources = {
   neck: 'Definition; which clearance and which thickness are usual is common practice.',
   practice: 'Common practice: nothing was measured.',
   centroid: 'Green’s theorem over the footprint’s outline; the whole footprint is taken as glued.',
+  freeOutline:
+    'Green’s theorem over the footprint’s outline, the whole of it taken as glued; the curve: Catmull & Rom (1974), with the centripetal parameter of Yuksel, Schaefer & Keyser (2011).',
 } as const;

@@ -1,3 +1,4 @@
+import { leavesAt } from '../bridge/pins.ts';
 import { rangeOf } from '../checks/ranges.ts';
 import type { Design, SolvedString } from '../design.ts';
 import type { Settled } from '../settle.ts';
@@ -15,20 +16,31 @@ export interface Life {
 
 const DEGREES = 180 / Math.PI;
 
-/** The break angle with the saddle lowered by d, degrees: the string pivots at the nut, so its slope falls by d/x_s, and so does its height over where it leaves the bridge. */
-const loweredBreakAngle = (s: SolvedString, d: number): number =>
-  (Math.atan(s.slope - d / s.breakX) + Math.atan((s.heightAboveFretPlane - d - s.leaves.z) / (s.leaves.x - s.breakX))) *
-  DEGREES;
+/**
+ * The break angle with the saddle lowered by d, degrees: the string pivots at the nut, so its slope falls by d/x_s, and so does its height over where it leaves the bridge; before a ramp it then lies on
+ * whichever corner it falls to less steeply, not always the one of today.
+ */
+const loweredBreakAngle = (job: Settled, s: SolvedString, d: number): number => {
+  const height = s.heightAboveFretPlane - d;
+  const { x, z } = leavesAt(job, s.pin, s.acrossAtSaddle, s.breakX, height);
+  return (Math.atan(s.slope - d / s.breakX) + Math.atan((height - z) / (x - s.breakX))) * DEGREES;
+};
 
 /** How far the saddle can come down until the break angle is `least` degrees, mm; bisection, as the angle falls all the way. */
-const untilBreakAngle = (s: SolvedString, least: number): number => {
+const untilBreakAngle = (job: Settled, s: SolvedString, least: number): number => {
   let [low, high] = [-50, 50];
   for (let step = 0; step < 60; step += 1) {
     const middle = (low + high) / 2;
-    if (loweredBreakAngle(s, middle) > least) low = middle;
+    if (loweredBreakAngle(job, s, middle) > least) low = middle;
     else high = middle;
   }
   return (low + high) / 2;
+};
+
+/** Where a string next touches the bridge once it is lowered to the least break angle that is right: before a ramp not always where it does now. Distance from the nut and height above the fret plane, mm. */
+export const touchWhenLowered = (job: Settled, s: SolvedString): { readonly x: number; readonly z: number } => {
+  const down = untilBreakAngle(job, s, rangeOf(job, 'breakAngle').range.from ?? 0);
+  return leavesAt(job, s.pin, s.acrossAtSaddle, s.breakX, s.heightAboveFretPlane - down);
 };
 
 /**
@@ -40,7 +52,7 @@ export const lifeLeft = (job: Settled, design: Design): readonly Life[] => {
   const leastAngle = rangeOf(job, 'breakAngle').range.from ?? 0;
   return design.strings.map((s) => {
     const byExposure = s.exposure - leastExposure;
-    const byAngle = untilBreakAngle(s, leastAngle);
+    const byAngle = untilBreakAngle(job, s, leastAngle);
     const limit = byExposure <= byAngle ? 'exposure' : 'breakAngle';
     const atSaddle = Math.min(byExposure, byAngle);
     return { atSaddle, atFret12: (atSaddle * design.fret12) / s.breakX, limit };

@@ -35,12 +35,12 @@ export const fitRadius = (points: readonly Point[], radius: number | 'flat'): Cr
   return withMisses(points, radius, meanY - t * meanX, t);
 };
 
-/** A half spread that turns by less than this angle (radians) is straight: at 28 mm out it would drop under a third of a micrometre. */
-const STRAIGHT = 2e-5;
+/** A crown that turns by less than this angle (radians) from its middle to the outermost string is flat: 28 mm out it would drop under 5 µm, less than anyone can file. An angle, so that larger and smaller instruments are judged alike. */
+export const straightTurn = 3.6e-4;
 
 /**
  * The best circle through the heights, vertical least squares in height, tilt and radius: `z = c + t·y − drop(R, y)`. `flat` when the heights lie on a straight
- * line or on a hollow curve. The curvature is found by Gauss–Newton steps from the best parabola's; with curvature κ, ∂drop/∂κ = y²/(s(1 + s)), s = √(1 − κ²y²).
+ * line (it turns by less than `straightTurn`) or on a hollow curve. The curvature is found by Gauss–Newton steps from the best parabola's; with curvature κ, ∂drop/∂κ = y²/(s(1 + s)), s = √(1 − κ²y²).
  */
 export const bestRadius = (points: readonly Point[]): CrownFit => {
   const reach = Math.max(...points.map((p) => Math.abs(p.x)));
@@ -66,5 +66,5 @@ export const bestRadius = (points: readonly Point[]): CrownFit => {
     curvature = next;
     if (done) break;
   }
-  return fitRadius(points, curvature * reach < STRAIGHT ? 'flat' : 1 / curvature);
+  return fitRadius(points, curvature * reach < straightTurn ? 'flat' : 1 / curvature);
 };

@@ -145,7 +145,7 @@ describe('one bad value', () => {
       'Top’s dome radius (guitar.topRadius) is −1 mm; it may be from 500 to 50000 mm, or “flat”.',
     ],
     ['bridge.tilt', 0.07, 'Tilt (bridge.tilt) is 7 %; it may be from −5 to 5 %.'],
-    ['bridge.wing', 'curly', 'Wings (bridge.wing) is “curly”; it may be “hollow” or “straight”.'],
+    ['bridge.wing', 'curly', 'Wings (bridge.wing) is “curly”; it may be “hollow”, “straight”, “round” or “ogee”.'],
     ['hand', 1, 'Guitar for (hand) is the number 1; it may be “right” or “left”.'],
     ['date', '2026-02-30', 'Date (date) is “2026-02-30”; it may be a day as year-month-day, for example 2026-03-31.'],
     ['bridge', null, 'bridge is empty (null); it must be a group of values in braces.'],

@@ -154,6 +154,16 @@ describe('the best circle', () => {
     expect(bestRadius([-3, -1, 1, 3].map((x) => ({ x, y: x * x * 0.01 }))).radius).toBe('flat');
   });
 
+  // A circle's drop at its edge is half the turn times the reach: 5 µm at 28 mm is a turn of 0.00036.
+  it('calls a crown flat that would drop under 5 µm 28 mm out, and its like on an instrument of any size', () => {
+    const dropping = (drop: number, size: number) =>
+      [-28, -17, -6, 6, 17, 28].map((x) => ({ x: x * size, y: (4 + 0.02 * x - drop * (x / 28) ** 2) * size }));
+    for (const size of [0.5, 1, 3]) {
+      expect(bestRadius(dropping(0.0049, size)).radius).toBe('flat');
+      expect(Number(bestRadius(dropping(0.0052, size)).radius)).toBeCloseTo((size * 28 ** 2) / (2 * 0.0052), -1);
+    }
+  });
+
   it('a gauge’s misses balance: no height and no tilt is left in them', () => {
     const points = solved(workedExample()).strings.map((s) => ({ x: s.acrossAtSaddle, y: s.heightAboveFretPlane }));
     const { misses } = fitRadius(points, 304.8);

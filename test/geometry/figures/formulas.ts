@@ -149,7 +149,7 @@ const neckReset = (v: Values) => (v.n('T_min') + v.n('T_max') + v.n('c_min') + v
 const bestRadius: Formula = (v) => {
   const reach = Math.max(...v.all('y').map(Math.abs));
   const bend = whereLeast((k) => squares(v, k === 0 ? 'flat' : 1 / k), [0, 0.9 / reach]);
-  return bend * reach < 2e-5 ? 'flat' : 1 / bend;
+  return bend * reach < v.n('α') ? 'flat' : 1 / bend;
 };
 const nearestGauge: Formula = (v) =>
   v.radii('R').reduce((best, radius) => (worst(v, radius) < worst(v, best) ? radius : best));

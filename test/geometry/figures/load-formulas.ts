@@ -1,13 +1,5 @@
-import { rad, sum, type Values } from './values.ts';
-
-/** ∫f over a stretch, by Simpson's rule on a fine division. */
-const simpson = (f: (t: number) => number, from: number, to: number): number => {
-  const n = 2000;
-  const h = (to - from) / n;
-  return (
-    (h / 3) * sum(Array.from({ length: n + 1 }, (_, i) => (i === 0 || i === n ? 1 : i % 2 ? 4 : 2) * f(from + i * h)))
-  );
-};
+import { round } from './free-outline.ts';
+import { rad, simpson, sum, type Values } from './values.ts';
 
 /**
  * ∫g(depth) across a footprint between two depths that two S of equal arcs join: `outer` beyond a width of 2·a, `inner` in the middle. On a waisted bridge both edges swing, so that the depth changes by twice what either does.
@@ -36,25 +28,6 @@ const across = (v: Values, g: (depth: number) => number): number => {
   return length * g(v.n('d'));
 };
 
-/** A polygon's points, their places along from its foremost. */
-const polygon = (v: Values): readonly (readonly [number, number])[] => {
-  const along = v.all('s');
-  const least = Math.min(...along);
-  return v.all('a').map((x, k) => [x, (along[k] ?? 0) - least] as const);
-};
-
-/** ∮x·f(y) dy round a polygon, side by side: by Simpson's rule on each, which is exact for f up to a square. */
-const round = (v: Values, f: (y: number) => number): number => {
-  const points = polygon(v);
-  return sum(
-    points.map(([x, y], k) => {
-      const [x2, y2] = points[(k + 1) % points.length] ?? [0, 0];
-      const middle = ((x + x2) / 2) * f((y + y2) / 2);
-      return ((y2 - y) * (x * f(y) + 4 * middle + x2 * f(y2))) / 6;
-    }),
-  );
-};
-
 /** ∫ of a function of the distance from the front over a rectangle whose corners are rounded by `r`, by strips across: between the corners as a whole, in them by the angle. */
 const eased = (v: Values, r: number, f: (y: number) => number): number => {
   const [l, d] = [v.n('l'), v.n('d')];
@@ -64,10 +37,10 @@ const eased = (v: Values, r: number, f: (y: number) => number): number => {
 };
 
 /** Area by the styles' own numbers. */
-export const areaOf = (v: Values): number => (v.has('a_1') ? round(v, () => 1) : areaByParts(v));
-
-export const areaByParts = (v: Values): number =>
-  v.has('r') ? eased(v, v.n('r'), () => 1) : across(v, (depth) => depth);
+export const areaOf = (v: Values): number => {
+  if (v.has('a_1')) return round(v, () => 1);
+  return v.has('r') ? eased(v, v.n('r'), () => 1) : across(v, (depth) => depth);
+};
 
 export const centreOf = (v: Values): number => {
   if (v.has('a_1')) return v.n('x_f') + round(v, (y) => y) / v.n('A');

@@ -29,8 +29,10 @@ const inPairs = {
   'slot.line': 'least',
   'pins.leaves': 'pins',
 };
+const turning = (points: readonly (readonly [number, number, 'corner' | 'smooth'])[]) =>
+  points.map(([across, along, turn], k) => ({ id: `p${k}`, across, along, turn }));
 const corners = (points: readonly (readonly [number, number])[]) =>
-  points.map(([across, along], k) => ({ id: `p${k}`, across, along, turn: 'corner' }));
+  turning(points.map(([across, along]) => [across, along, 'corner']));
 
 const cases: readonly Case[] = [
   changed('twelve strings in pairs, pins on an arc', {
@@ -97,6 +99,30 @@ const cases: readonly Case[] = [
       [72, 25],
       [20, 37],
       [-70, 27],
+    ]),
+  }),
+  changed('a free outline, mirrored, smooth all round, one point given twice', {
+    'bridge.footprint': 'free',
+    'bridge.points': turning([
+      [0, 0, 'smooth'],
+      [50, -1, 'smooth'],
+      [76, 9, 'smooth'],
+      [76, 9, 'smooth'],
+      [70, 24, 'smooth'],
+      [26, 37, 'smooth'],
+      [0, 39, 'smooth'],
+    ]),
+  }),
+  changed('a free outline, one corner, its points the other way round', {
+    'bridge.footprint': 'free',
+    'bridge.mirrored': 'no',
+    'bridge.points': turning([
+      [0, 38, 'smooth'],
+      [72, 29, 'smooth'],
+      [78, 6, 'corner'],
+      [0, 0, 'smooth'],
+      [-74, 3, 'smooth'],
+      [-72, 28, 'smooth'],
     ]),
   }),
 ];

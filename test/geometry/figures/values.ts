@@ -36,6 +36,14 @@ export const mean = (values: readonly number[]): number => sum(values) / values.
 export const rad = (degrees: number): number => (degrees * Math.PI) / 180;
 export const deg = (radians: number): number => (radians * 180) / Math.PI;
 
+/** ∫f over a stretch, by Simpson's rule on a fine division. */
+export const simpson = (f: (t: number) => number, from: number, to: number, n = 2000): number => {
+  const h = (to - from) / n;
+  return (
+    (h / 3) * sum(Array.from({ length: n + 1 }, (_, i) => (i === 0 || i === n ? 1 : i % 2 ? 4 : 2) * f(from + i * h)))
+  );
+};
+
 /** Drop of an arc, as defined: `R − √(R² − y²)`. */
 export const drop = (radius: number | 'flat', y: number): number =>
   radius === 'flat' ? 0 : radius - Math.sqrt(radius ** 2 - y ** 2);
