@@ -58,13 +58,13 @@ describe('every figure', () => {
 });
 
 describe.each(cases)('in $name', (one) => {
-  const { value: valueOf, how } = asked(one);
+  const { value: worth, how } = asked(one);
 
   it.each(figures)('$id follows from its inputs alone', (figure) => {
     const formula = formulas[figure.id];
     if (formula === undefined) throw new Error('no formula');
     for (const k of places(one, figure)) {
-      const value = valueOf(figure, k);
+      const value = worth(figure, k);
       if (value === undefined) continue;
       const worked = formula(valuesOf(how(figure, k).inputs));
       expect(isClose(worked, value, sought[figure.id] ?? 1e-9), `${worked} is not ${value}, at ${k}`).toBe(true);
@@ -87,7 +87,7 @@ describe.each(cases)('in $name', (one) => {
           ).toBe(true);
           if (from !== undefined) {
             const other = figureAt(from);
-            expect(other && valueOf(other, k), `${figure.id}: ${from}`).toBe(value);
+            expect(other && worth(other, k), `${figure.id}: ${from}`).toBe(value);
             expect(other?.kind).toBe(input.kind);
           }
           if (path !== undefined) {
