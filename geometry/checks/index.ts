@@ -17,6 +17,7 @@ import { intonation } from './intonation.ts';
 import { keptHoles } from './kept-holes.ts';
 import { neck } from './neck.ts';
 import { neckPlane } from './neck-plane.ts';
+import { pinEdge } from './pin-edge.ts';
 import { pinFan } from './pin-fan.ts';
 import { pinGap } from './pin-gap.ts';
 import { pinWood } from './pin-wood.ts';
@@ -49,6 +50,7 @@ export const checks: readonly Check[] = [
   pinWood,
   reaming,
   pinGap,
+  pinEdge,
   breakAngle,
   thickness,
   tip,

@@ -110,6 +110,7 @@ export const usualRanges = define({
     steel: between(40, 60, 165, 200),
     nylon: between(30, 45, 95, 120),
   },
+  pinEdge: { title: 'Wood behind the pins', kind: 'length', steel: atLeast(3, 1.5) },
   pinGap: { title: 'Wood between the pin holes', kind: 'length', steel: atLeast(3, 1.5) },
   scale: { title: 'Scale against the frets', kind: 'length', steel: atMost(0.5, 1) },
   neckPlane: { title: 'Straightedge against the strung guitar', kind: 'length', steel: atMost(0.2, 0.4) },

@@ -34,11 +34,12 @@ const stringNear = (design: Design, y: number): SolvedString =>
 
 const at = (x: number, z: number): Point => ({ x: -x, y: -z });
 
-const titleOf = (y: number, isPast: boolean): Label => {
-  if (y === 0) return ['Along the middle'];
-  const side = y < 0 ? 'bass side' : 'treble side';
-  return ['Along, ', length(Math.abs(y)), ` from the middle, ${side}`, ...(isPast ? [': past the bridge'] : [])];
-};
+/** Where the section is taken; short, as a long title would take the room that the drawing needs. */
+const titleOf = (y: number): Label =>
+  y === 0 ? ['Along the middle'] : ['Along, ', length(Math.abs(y)), y < 0 ? ' to the bass' : ' to the treble'];
+
+/** How far beyond an outer string a section still shows it, mm. */
+const nearString = 6;
 
 /** The top under the bridge, on its dome along the guitar. */
 const topLine = (job: Settled, design: Design, y: number, tailward: number, nutward: number): Path => {
@@ -131,6 +132,7 @@ export const middle = (job: Settled, design: Design): Drawing => {
   const { wood } = sectionAlong(job, design, y);
   const rear = wood.length > 0 ? -boundsOf(wood).minX : bridgeRear;
   const string = stringNear(design, y);
+  const hasString = Math.abs(string.acrossAtSaddle - y) <= nearString || Math.abs(y) <= job.strings.spread / 2;
   const crown = y === 0 ? crownHeight(design.cut ?? design.crown, 0) : string.heightAboveFretPlane;
   const nutward = front - BEFORE;
   const tailward = rear + BEHIND;
@@ -150,18 +152,20 @@ export const middle = (job: Settled, design: Design): Drawing => {
     ),
     ...saddleMarks(job, design, y),
     stroke('top', topLine(job, design, y, tailward, nutward), { line: 'outline', purpose: 'show' }),
-    ...pinMarks(job, string, at, [over, under]),
+    ...(hasString ? pinMarks(job, string, at, [over, under]) : []),
     { ...showLine('fretPlane', at(tailward, 0), at(nutward, 0), 'phantom'), jobPath: 'guitar.neckPlaneHeight' },
     { ...showLine('straightedge', at(tailward, rise), at(nutward, rise), 'thin'), jobPath: 'guitar.rise' },
-    stringMark(job, design, string, at, nutward, under),
-    note(
-      'string.breakAngle',
-      at(string.breakX, crown),
-      [`${shortName(string.name)} breaks by `, angle(string.breakAngle)],
-      {
-        shift: { dx: 0, dy: -1 },
-      },
-    ),
+    ...(hasString
+      ? [
+          stringMark(job, design, string, at, nutward, under),
+          note(
+            'string.breakAngle',
+            at(string.breakX, crown),
+            [`${shortName(string.name)} breaks by `, angle(string.breakAngle)],
+            { shift: { dx: 0, dy: -1 } },
+          ),
+        ]
+      : []),
     note('fretPlane.name', at(nutward, 0), ['fret plane'], { anchor: 'end', shift: { dx: 0.5, dy: 1.1 } }),
     note('straightedge.name', at(tailward, rise), ['straightedge'], { anchor: 'start', shift: { dx: -0.6, dy: -0.4 } }),
     ...(y === 0
@@ -169,7 +173,7 @@ export const middle = (job: Settled, design: Design): Drawing => {
       : wood.length > 0
         ? [upright('thickness', at(rear, over), at(rear, under), -tailward, -1.4)]
         : []),
-    note('title', at(nutward, Math.max(crown, rise)), titleOf(y, wood.length === 0), {
+    note('title', at(nutward, Math.max(crown, rise)), titleOf(y), {
       anchor: 'end',
       bold: true,
       shift: { dx: 0.7, dy: -2.5 },

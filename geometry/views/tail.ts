@@ -44,13 +44,8 @@ const planeOf = (job: Settled, design: Design): Plane => {
     return { title: ['From the tail'], at: design.saddleLine.x, wood: [endProfile(job)], isAtSaddle: true };
   const at = design.datum.x - job.bridge.frontToSaddle + sectionAlong;
   const { wood }: Section = sectionAcross(job, design, at);
-  const where = [
-    'From the tail, cut ',
-    length(Math.abs(sectionAlong)),
-    sectionAlong < 0 ? ' before' : ' behind',
-    ' the front edge',
-  ];
-  return { title: wood.length > 0 ? where : [...where, ': past the bridge'], at, wood, isAtSaddle: false };
+  // Short, as a long title would take the room that the drawing needs: the number is the field's, behind the front edge.
+  return { title: ['From the tail at ', length(sectionAlong)], at, wood, isAtSaddle: false };
 };
 
 /** The saddle and what lies under it: cut at the saddle line, elsewhere only where they would stand. */

@@ -10,6 +10,20 @@ import { PerString } from './PerString.tsx';
 
 const says = words.outcome;
 
+const stock = [
+  'bridgeBlankLength',
+  'bridgeBlankDepth',
+  'bridgeBlankThickness',
+  'bridgeVolume',
+  'bridgeWeight',
+  'capBlankLength',
+  'capBlankDepth',
+  'capBlankThickness',
+  'capApart',
+  'capStagger',
+];
+const overScar = ['overFront', 'overRear', 'overBass', 'overTreble', 'bareScar'];
+
 /** What comes of the numbers; of the last that could be built, where these cannot. Every figure can be asked how it came about. Neck or bridge alone is always of the numbers as they are. */
 export const Outcome = () => {
   const built = useBenchState((state) => state.built);
@@ -90,6 +104,18 @@ export const Outcome = () => {
           'neckPlaneStraightedge',
           'rise',
         ].map((id) => (
+          <Fact key={id} id={id} built={built} />
+        ))}
+      </dl>
+      <h3>{says.stock}</h3>
+      <dl>
+        {stock.map((id) => (
+          <Fact key={id} id={id} built={built} />
+        ))}
+      </dl>
+      <PerString built={built} title={says.position} ids={['fret12ToSaddle', 'nutToSaddle']} />
+      <dl>
+        {overScar.map((id) => (
           <Fact key={id} id={id} built={built} />
         ))}
       </dl>

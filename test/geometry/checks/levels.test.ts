@@ -165,6 +165,8 @@ const rows: Readonly<Record<CheckId, Row>> = {
   frets: { ...one('guitar.measured', misread(0.6), misread(1)) },
   // Mersenne: tension goes with the square of the pitch.
   tension: one('strings.list.E2.pitch', 82.407 * 1.25, 82.407 * 1.4),
+  // The farther back the pins, the nearer the belly’s edge.
+  pinEdge: one('pins.fromSaddle', 19, 20.8),
   pinGap: { ...one('pins.hole', 8.5, 10), values: [2.6, 1.1] },
   scale: { ...one('guitar.measured', measured(640.8), measured(638.5)), values: [0.8, 1.5] },
   neckPlane: { ...one('strung.light', light + 0.3, light - 0.5), values: [0.3, 0.5] },

@@ -26,14 +26,12 @@ describe('the section across', () => {
   it('is taken where it is asked for, and says where', () => {
     const { job, design } = make({ 'show.sectionAlong': 22.1 });
     const view = views.tail(job, design);
-    expect(titleOf(view)).toBe('From the tail, cut 22.1 mm behind the front edge');
+    expect(titleOf(view)).toBe('From the tail at 22.1 mm');
     // Through six pin holes: seven pieces; the saddle stands elsewhere, and is only shown.
     expect(pathsOf(view, 'bridge.profile')).toHaveLength(7);
     expect(pathsOf(view, 'saddle')[0]?.line).toBe('phantom');
     const before = make({ 'show.sectionAlong': -2 });
-    expect(titleOf(views.tail(before.job, before.design))).toBe(
-      'From the tail, cut 2.0 mm before the front edge: past the bridge',
-    );
+    expect(titleOf(views.tail(before.job, before.design))).toBe('From the tail at −2.0 mm');
     expect(pathsOf(views.tail(before.job, before.design), 'bridge.profile')).toEqual([]);
   });
 
@@ -57,7 +55,7 @@ describe('the section along', () => {
   it('is taken where it is asked for: the bridge as deep as its belly is there, and as thick as its wing', () => {
     const { job, design } = make({ 'show.sectionAcross': 73, 'guitar.topRadius': 'flat' });
     const view = views.middle(job, design);
-    expect(titleOf(view)).toBe('Along, 73.0 mm from the middle, treble side');
+    expect(titleOf(view)).toBe('Along, 73.0 mm to the treble');
     const box = boxOf(view, 'bridge.section');
     expect(box.maxX - box.minX).toBeCloseTo(24, 9);
     // 3 mm from the tip a level scoop has hardly risen.
