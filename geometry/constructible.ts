@@ -21,6 +21,7 @@ import type { Settled } from './settle.ts';
 import { pathIntersections } from './shape/intersect.ts';
 import { contains } from './shape/measure.ts';
 import { start } from './shape/path.ts';
+import { translate } from './shape/transform.ts';
 import type { Path } from './shape/types.ts';
 import { formatQuantity } from './units.ts';
 
@@ -194,6 +195,29 @@ const wireProblem = ({ mm }: Say, { saddle, slot }: Job): Found => {
   );
 };
 
+/** How far a slot is moved to find a place for it, mm: at most, and step by step. */
+const farthest = 60;
+const slotStep = 0.25;
+
+/** Where behind the front edge a slot that lies outside its footprint would lie inside; or what else would do. */
+const slotPlace = (job: Settled, slot: Path, outline: Path): string => {
+  const say = sayLength(job.show);
+  const { frontToSaddle } = job.bridge;
+  const holds = (by: number) => inside(slot, translate(outline, 0, -by));
+  for (let by = slotStep; by <= farthest && job.work === 'bridge'; by += slotStep) {
+    const sense = [1, -1].find((one) => frontToSaddle + one * by > 0 && holds(one * by));
+    if (sense === undefined) continue;
+    let [out, within] = [by - slotStep, by];
+    for (let halving = 0; halving < 12; halving += 1) {
+      const middle = (out + within) / 2;
+      if (holds(sense * middle)) within = middle;
+      else out = middle;
+    }
+    return `Put it ${say(frontToSaddle + sense * within, sense > 0 ? 'up' : 'down')} behind the front edge, or make it shorter or the bridge larger.`;
+  }
+  return 'No place behind the front edge holds it: make the slot shorter, or the bridge deeper or longer.';
+};
+
 /** A saddle whose crown falls to its bottom before its ends. */
 const saddleEnds = ({ mm }: Say, job: Settled, design: Design): Found => {
   if (crownEdgeOf(design, 'along') === undefined) return undefined;
@@ -227,11 +251,12 @@ export const unbuildable = (job: Settled, design: Design): readonly Problem[] =>
       undefined,
     );
   const neck = low && neckOrBridge(job);
+  const slotWay = slotOutline(slot, design.saddleLine, bridge.deckWidth - 2 * atShoulder);
   return found(
-    !inside(slotOutline(slot, design.saddleLine, bridge.deckWidth - 2 * atShoulder), outline) && {
+    !inside(slotWay, outline) && {
       path: 'bridge.frontToSaddle',
       value: bridge.frontToSaddle,
-      says: `The slot, ${mm(slot.length)} by ${mm(slot.width)} and ${mm(bridge.frontToSaddle)} behind the front edge, does not lie inside the footprint. Move it, shorten it, or make the bridge larger.`,
+      says: `The slot, ${mm(slot.length)} by ${mm(slot.width)} and ${mm(bridge.frontToSaddle)} behind the front edge, does not lie inside the footprint. ${slotPlace(job, slotWay, outline)}`,
     },
     ...pinProblems(job, design, sayLength(job.show)),
     design.woodUnderSlot <= 0 && {

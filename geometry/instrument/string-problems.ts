@@ -11,19 +11,33 @@ const ends = [
 
 const gaugesOf = (job: Pick<Job, 'strings'>) => job.strings.list.map(({ gauge }) => gauge);
 
-/** Typed places run from bass to treble, and leave each string its own width. */
+/** Typed places run from bass to treble, and leave each string its own width. Of two that do not, the one is named without which the others stand in order. */
 const typedProblems = (job: Job, places: Places, mm: SayLength): readonly Problem[] =>
   ends.flatMap(({ at, where, own }) => {
-    const gaps = clearGaps(places[at], gaugesOf(job));
-    const k = gaps.findIndex((gap) => gap <= 0);
-    const [before, string] = [job.strings.list[k], job.strings.list[k + 1]];
-    if (k < 0 || before === undefined || string === undefined) return [];
-    const [left = 0, place = 0] = places[at].slice(k);
+    const { list } = job.strings;
+    const at1 = (i: number) => places[at][i] ?? 0;
+    const half = (i: number, j: number) => ((list[i]?.gauge ?? 0) + (list[j]?.gauge ?? 0)) / 2;
+    const clear = (i: number, j: number) => i < 0 || j >= list.length || at1(j) - at1(i) > half(i, j);
+    const k = clearGaps(places[at], gaugesOf(job)).findIndex((gap) => gap <= 0);
+    if (k < 0) return [];
+    const amiss = clear(k - 1, k + 1) && !clear(k, k + 2) ? k : k + 1;
+    const [before, string, after] = [list[amiss - 1], list[amiss], list[amiss + 1]];
+    if (string === undefined) return [];
+    const low = before && at1(amiss - 1) + half(amiss - 1, amiss);
+    const high = after && at1(amiss + 1) - half(amiss, amiss + 1);
+    const hasRoom = low === undefined || high === undefined || low < high;
+    const way =
+      low !== undefined && (high === undefined || !hasRoom)
+        ? `at more than ${mm(low, 'up')}`
+        : low === undefined
+          ? `at less than ${mm(high ?? 0, 'down')}`
+          : `between ${mm(low, 'up')} and ${mm(high ?? 0, 'down')}`;
+    const neighbours = [before, after].flatMap((one) => (one ? [one.name] : [])).join(' and ');
     return [
       {
         path: `strings.list.${string.id}.${own}`,
-        value: place,
-        says: `The places of the strings run from bass to treble; ${string.name} at ${mm(place)} would touch ${before.name} at ${mm(left)} ${where}, or lie before it. Put ${string.name} at more than ${mm(place - (gaps[k] ?? 0), 'up')}.`,
+        value: at1(amiss),
+        says: `The places of the strings run from bass to treble, each clear of the next; ${string.name} at ${mm(at1(amiss))} ${where} does not lie clear between its neighbours, ${neighbours}. Put ${string.name} ${way}.`,
       },
     ];
   });

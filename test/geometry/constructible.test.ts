@@ -205,3 +205,22 @@ describe('readable, but not constructible', () => {
     });
   }
 });
+
+describe('a slot outside its footprint', () => {
+  const outside = (front: number, changes: Record<string, number | string> = {}) =>
+    change(workedExample(), { 'bridge.frontToSaddle': front, ...changes });
+  const said = (job: Job) => {
+    const found = solve(job);
+    return found.ok ? undefined : found.problems.find(({ path }) => path === 'bridge.frontToSaddle')?.says;
+  };
+
+  it.each([
+    ['before the front edge', outside(3)],
+    ['behind the belly', outside(37)],
+    ['off the wings’ depth', outside(26, { 'bridge.bellyWidth': 60, 'bridge.wingDepth': 20 })],
+  ])('is told where it would lie inside: %s', (_, job) => {
+    const place = /Put it ([\d.]+) mm behind the front edge/.exec(said(job) ?? '')?.[1];
+    expect(place).toBeDefined();
+    expect(said(setAt(job, 'bridge.frontToSaddle', Number(place)))).toBeUndefined();
+  });
+});

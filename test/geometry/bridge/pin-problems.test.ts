@@ -46,7 +46,7 @@ const rows: readonly Row[] = [
     from: six,
     values: typed([-27, -16, -6, 5, 5.3, 27], [-18, -11, -4, 4, 11, 18]),
     path: 'strings.list.B3.saddlePlace',
-    names: /B3 at 5\.3 mm would touch G3 at 5\.0 mm at the saddle.*more than ([\d.]+) mm/,
+    names: /B3 at 5\.3 mm at the saddle does not lie clear between its neighbours, G3 and E4.*between ([\d.]+) mm and/,
     beyond: 0.1,
   },
   {
@@ -54,7 +54,15 @@ const rows: readonly Row[] = [
     from: six,
     values: typed([-27, -16, -6, 5, 16, 27], [-18, -11, -12, 4, 11, 18]),
     path: 'strings.list.D3.nutPlace',
-    names: /D3 at −12\.0 mm would touch A2 at −11\.0 mm at the nut, or lie before it.*more than (−[\d.]+) mm/,
+    names: /D3 at −12\.0 mm at the nut does not lie clear.*between (−[\d.]+) mm and/,
+    beyond: 0.1,
+  },
+  {
+    what: 'one typed place far out of order, and not its neighbour',
+    from: six,
+    values: typed([-27, 30, -6, 5, 16, 27], [-18, -11, -4, 4, 11, 18]),
+    path: 'strings.list.A2.saddlePlace',
+    names: /A2 at 30\.0 mm at the saddle.*between (−[\d.]+) mm and/,
     beyond: 0.1,
   },
   {
