@@ -1,11 +1,11 @@
 // The templates as they leave the command, measured by readers that did not write them (pdf.js, a DOM parser): what the job says is what lies on the paper.
 import { describe, expect, it } from 'vitest';
-import { footprintOutline } from '../../geometry/bridge/outline.ts';
+import type { Job } from '../../geometry/job.ts';
 import { readJob } from '../../geometry/job-file.ts';
-import { bounds } from '../../geometry/shape/measure.ts';
 import type { Cubic, Path, Point, Segment } from '../../geometry/shape/types.ts';
 import { makeFiles } from '../../src/command/make-files.ts';
 import { starters } from '../../src/jobs/index.ts';
+import { centripetal } from '../centripetal.ts';
 import { fitCircle, pointAt } from '../fit-circle.ts';
 import { type PdfFile, readPdf, renderPdf } from '../read-pdf.ts';
 import { readSvg } from '../read-svg.ts';
@@ -49,17 +49,61 @@ const cubics = (segments: readonly Segment[]) => segments.filter((s): s is Cubic
 const onCubics = (segments: readonly Segment[]) =>
   cubics(segments).flatMap((s) => Array.from({ length: 21 }, (_, n) => pointAt(s, n / 20)));
 
+/** A footprint's length and depth: as typed; of a free outline, from end to end of its points and of the published curve between them. */
+const footprintSize = ({ bridge }: Job): readonly [number, number] => {
+  if (bridge.footprint !== 'free') return [bridge.length, bridge.depth];
+  const given = bridge.points.map(({ across, along, turn }) => ({ x: across, y: along, isCorner: turn === 'corner' }));
+  const n = given.length;
+  const at = (k: number) => given[k % n] as (typeof given)[number];
+  // Beside a corner the curve has no fourth point; godwit's stands nowhere farthest there.
+  const curve = given.flatMap((a, k) =>
+    at(k + 1).isCorner || at(k + 2).isCorner
+      ? []
+      : Array.from({ length: 201 }, (_, i) => centripetal(a, at(k + 1), at(k + 2), at(k + 3), i / 200)),
+  );
+  const span = (key: 'x' | 'y') => {
+    const all = [...given, ...curve].map((p) => p[key]);
+    return Math.max(...all) - Math.min(...all);
+  };
+  return [span('x'), span('y')];
+};
+
+/** Middles of the holes that take the strings, from the job's own numbers: equally spaced in each row; a slanted row lies along the saddle, an arc on the circle of its chord and sagitta. */
+const holesFor = ({ pins, strings }: Job, slant: number): readonly Point[] => {
+  const { spread, secondAside, secondRow, row, arcRise } = pins;
+  const isPaired = strings.courses === 'pairs';
+  const rows = isPaired ? 2 : 1;
+  const places = strings.list.length / rows;
+  const step = (spread - (isPaired ? secondAside : 0)) / (places - 1);
+  const radius = arcRise / 2 + spread ** 2 / (8 * arcRise);
+  return strings.list.map((_, k) => {
+    const second = k % rows;
+    const x = Math.floor(k / rows) * step + second * secondAside - spread / 2;
+    const bent = { square: 0, slanted: slant * x, arc: Math.sqrt(radius ** 2 - x ** 2) - radius }[row];
+    return { x, y: second * secondRow + bent };
+  });
+};
+
+/** How far the points lie from each other, every two of them, nearest first. */
+const distances = (points: readonly Point[]): readonly number[] =>
+  points.flatMap((a, k) => points.slice(k + 1).map((b) => Math.hypot(a.x - b.x, a.y - b.y))).toSorted((a, b) => a - b);
+
+const areAsFarApart = (found: readonly Point[], wanted: readonly Point[]) => {
+  expect(found).toHaveLength(wanted.length);
+  const far = distances(wanted);
+  distances(found).forEach((one, k) => {
+    expect(Math.abs(one - (far[k] ?? Number.NaN))).toBeLessThan(0.01);
+  });
+};
+
 describe.each(jobs)('%s', (_, job) => {
-  const { job: settled, design } = built(job);
+  const { design } = built(job);
   const radius = design.cut?.radius ?? Number.NaN;
 
   it('has the footprint’s length and depth on paper, within 0.01 mm', async () => {
     const pdf = await readPdf((await files(job)).pdf);
     const found = cuts(pdf).map(({ segments }) => sides(segments));
-    // A free outline is as long and deep as its points make it; any other as its numbers say.
-    const { minX, maxX, minY, maxY } = bounds(footprintOutline(settled, design));
-    const [length, depth] =
-      job.bridge.footprint === 'free' ? [maxX - minX, maxY - minY] : [job.bridge.length, job.bridge.depth];
+    const [length, depth] = footprintSize(job);
     const near = found.filter(([long, short]) => Math.abs(long - length) < 0.01 && Math.abs(short - depth) < 0.01);
     expect(near).toHaveLength(1);
   });
@@ -78,30 +122,20 @@ describe.each(jobs)('%s', (_, job) => {
     expect(radii.some((found) => Math.abs(found / radius - 1) < 0.001)).toBe(true);
   });
 
-  it('has the pin holes that are to be drilled and the old ones that are kept, as wide as the job says and as far from each other', async () => {
+  it('has a pin hole for each string on the footprint and on the plate’s cap, as wide as the job says and as far from each other; none where no pins hold the strings', async () => {
     const pdf = await readPdf((await files(job)).pdf);
     const holes = pdf.pages
       .flatMap(({ paths }) => paths)
-      // The legend shows a hole too, smaller than any that is drilled.
-      .filter(({ layer, segments }) => layer === 'drill' && sides(segments)[0] > job.pins.hole - 0.01)
+      // The legend shows a hole too, smaller than any that is drilled for a pin.
+      .filter(({ layer, segments }) => layer === 'drill' && sides(segments)[0] > 4)
       .map(({ segments }) => fitCircle(onCubics(segments)));
+    const wanted = job.pins.hold === 'pins' ? holesFor(job, design.datum.slant) : [];
     const drilled = holes.filter(({ radius }) => Math.abs(2 * radius - job.pins.hole) < 0.01);
-    const pins = job.pins.hold === 'pins' ? design.strings.map(({ pin }) => pin) : [];
-    // A kept hole that a new pin meets is drilled once; it is drawn all the same.
-    expect(drilled.length).toBeGreaterThanOrEqual(pins.length);
-    const apart = (points: readonly Point[]) =>
-      points.flatMap((a, k) => points.slice(k + 1).map((b) => Math.hypot(a.x - b.x, a.y - b.y)));
-    const found = apart(drilled);
-    for (const far of apart(pins))
-      expect(
-        found.some((one) => Math.abs(one - far) < 0.01),
-        `${far} apart`,
-      ).toBe(true);
-    if (job.top.holes.length > 0) return;
-    expect(drilled).toHaveLength(pins.length);
-    if (pins.length === 0 || job.strings.courses === 'pairs') return;
-    const slanted = job.pins.row === 'slanted' ? Math.hypot(1, design.saddleLine.slant) : 1;
-    expect(Math.abs(Math.max(...found) - job.pins.spread * slanted)).toBeLessThan(0.01);
+    expect(drilled).toHaveLength(wanted.length * (job.plate.cap === 'none' ? 1 : 2));
+    if (wanted.length === 0) expect(holes).toEqual([]);
+    // A piece's holes are drawn one after the other.
+    for (let from = 0; from < drilled.length; from += wanted.length)
+      areAsFarApart(drilled.slice(from, from + wanted.length), wanted);
   });
 
   it('stands the saddle as high at each string as was solved: the SVG’s crown over its bottom, within what its circle misses', async () => {
@@ -126,6 +160,34 @@ describe.each(jobs)('%s', (_, job) => {
       const miss = design.cut?.misses[k] ?? 0;
       expect(Math.abs(bottom - crownAt(mark.from.x) - (s.saddleHeight + miss))).toBeLessThan(0.01);
     }
+  });
+});
+
+describe.each(jobs.filter(([, { pins }]) => pins.hold !== 'pins'))('%s, without pins', (_, job) => {
+  const { design } = built(job);
+
+  it('shows each string’s way from its hole to the straight rear edge, as wide as the hole, as far from each other as the job says', async () => {
+    const svg = readSvg((await files(job)).text('pieces/footprint.svg'));
+    const side = (id: string, word: 'bass' | 'treble') => {
+      const line = svg.elements.find((one) => one.id === `way.${id}.${word}`)?.paths[0]?.segments[0];
+      if (line?.kind !== 'line') throw new Error(`no way for ${id}`);
+      return line;
+    };
+    const begins = job.strings.list.map(({ id }) => {
+      const [bass, treble] = [side(id, 'bass'), side(id, 'treble')];
+      expect(treble.from.x - bass.from.x).toBeCloseTo(job.pins.hole, 3);
+      for (const { from, to } of [bass, treble]) expect(to.x).toBe(from.x);
+      expect(treble.from.y).toBe(bass.from.y);
+      return { x: (bass.from.x + treble.from.x) / 2, y: bass.from.y };
+    });
+    const wanted = holesFor(job, design.datum.slant);
+    areAsFarApart(begins, wanted);
+    job.strings.list.forEach(({ id }, k) => {
+      const { from, to } = side(id, 'bass');
+      const { depth, frontToSaddle } = job.bridge;
+      const long = depth - frontToSaddle - job.pins.fromSaddle - (wanted[k]?.y ?? 0);
+      expect(Math.abs(to.y - from.y - long)).toBeLessThan(0.01);
+    });
   });
 });
 
