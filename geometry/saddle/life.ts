@@ -37,12 +37,6 @@ const untilBreakAngle = (job: Settled, s: SolvedString, least: number): number =
   return (low + high) / 2;
 };
 
-/** Where a string next touches the bridge once it is lowered to the least break angle that is right: before a ramp not always where it does now. Distance from the nut and height above the fret plane, mm. */
-export const touchWhenLowered = (job: Settled, s: SolvedString): { readonly x: number; readonly z: number } => {
-  const down = untilBreakAngle(job, s, rangeOf(job, 'breakAngle').range.from ?? 0);
-  return leavesAt(job, s.pin, s.acrossAtSaddle, s.breakX, s.heightAboveFretPlane - down);
-};
-
 /**
  * How far each string's action can still be lowered at fret 12 until its exposure or its break angle falls below the least that is right, and which of them that is. The string pivots at the nut: what comes off
  * the saddle shows at fret 12 as `x_12/x_s` of it [practice: half].

@@ -268,9 +268,17 @@ export const formulas: Readonly<Record<string, Formula>> = {
   stringMomentFree: share,
   ...loads,
   lifeAtSaddle: (v) => {
-    const lowered = (d: number) =>
-      deg(Math.atan(v.n('slope') - d / v.n('x_s')) + Math.atan2(v.n('z_s') - d - v.n('z_e'), v.n('x_e') - v.n('x_s')));
-    return Math.min(v.n('e') - v.n('e_min'), whereFalls(lowered, v.n('θ_min'), [-40, 40]));
+    const until = (x: number, z: number) =>
+      whereFalls(
+        (d) => deg(Math.atan(v.n('slope') - d / v.n('x_s')) + Math.atan2(v.n('z_s') - d - z, x - v.n('x_s'))),
+        v.n('θ_min'),
+        [-40, 40],
+      );
+    const byExposure = v.n('e') - v.n('e_min');
+    if (v.has('x_e')) return Math.min(byExposure, until(v.n('x_e'), v.n('z_e')));
+    const foot = v.n('x_p') - v.n('d_h') / 2;
+    const deck = surface(v, v.n('y_p'));
+    return Math.min(byExposure, until(foot - v.n('l_r'), deck), until(foot, deck - v.n('b')));
   },
   passAction: typedOr(
     'a_t',
