@@ -236,7 +236,7 @@ describe('on a phone', () => {
   it('turns to the view that shows the number being typed, or the gaps that it moves', async () => {
     const page = await openPage(phone);
     const pressed = (name: string) => page.getByRole('button', { name }).getAttribute('aria-pressed');
-    await field(page, 'Tip thickness').focus();
+    await field(page, 'Tip thickness, bass').focus();
     await expect.poll(() => pressed('From the tail')).toBe('true');
     await field(page, 'Thickness, centre').focus();
     await expect.poll(() => pressed('Along the middle')).toBe('true');

@@ -26,7 +26,7 @@ const listsOf: Readonly<Record<string, readonly ListPath[]>> = { scar: ['top.hol
 /** A list under its name. */
 const Listed = ({ list }: { list: ListPath }) => (
   <>
-    <h3>{words.numbers.lists[list].label}</h3>
+    <h2>{words.numbers.lists[list].label}</h2>
     <List list={list} />
   </>
 );
