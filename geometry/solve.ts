@@ -4,7 +4,7 @@ import { leavesAt, pinCentres } from './bridge/pins.ts';
 import { profileHeights } from './bridge/profile.ts';
 import { type SaddleLine, saddleLineAt, slotLine } from './bridge/slot.ts';
 import { deckHeight, floorRadius, topHeight, undersideHeight } from './bridge/surface.ts';
-import { unbuildable, unsolvable } from './constructible.ts';
+import { unsolvable } from './constructible.ts';
 import type { Design, SolvedString } from './design.ts';
 import { fretAt } from './instrument/frets.ts';
 import { neededSetback } from './instrument/setbacks.ts';
@@ -106,8 +106,8 @@ const crownToCut = (job: Job, best: CrownFit, fits: readonly CrownFit[]): CrownF
 };
 
 /**
- * Every derived number of a job, with the job as its readings settle it; or the problems that keep it from being built: a job can be readable and still ask for an arc that
- * cannot span its width, or a slot outside the footprint. Formulas and their sources stand beside each part. Throws nothing for a valid job.
+ * Every derived number of a job, with the job as its readings settle it; or the problems that keep them from being worked out: a job can be readable and still ask for an arc that
+ * cannot span its width. Whether what they describe can be made, `build` asks. Formulas and their sources stand beside each part. Throws nothing for a valid job.
  */
 export const solve = (asked: Job): Solved => {
   const settled = settle(asked);
@@ -164,6 +164,5 @@ export const solve = (asked: Job): Solved => {
     totalTension: sum(solved.map((s) => s.tension)),
     totalDownforce: sum(solved.map((s) => s.downforce)),
   };
-  const late = unbuildable(job, design);
-  return late.length > 0 ? { ok: false, problems: late } : { ok: true, job, design };
+  return { ok: true, job, design };
 };

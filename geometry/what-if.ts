@@ -1,6 +1,6 @@
+import { build } from './build.ts';
 import { fieldAt, getAt, setAt } from './fields.ts';
 import type { Job } from './job.ts';
-import { solve } from './solve.ts';
 import { MM_PER_INCH, type QuantityKind } from './units.ts';
 
 /** How much a person turns a number by, in stored units. */
@@ -41,7 +41,7 @@ export const whatIf = (job: Job, path: string, change?: number): WhatIf | undefi
   const at = (value: number) => {
     if (value < (field.min ?? Number.NEGATIVE_INFINITY) || value > (field.max ?? Number.POSITIVE_INFINITY))
       return undefined;
-    const solved = solve(setAt(job, path, value));
+    const solved = build(setAt(job, path, value));
     return solved.ok ? solved.design.strings : undefined;
   };
   const up = at(now + step);

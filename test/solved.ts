@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
+import { build } from '../geometry/build.ts';
 import type { Design } from '../geometry/design.ts';
 import type { Job } from '../geometry/job.ts';
 import { readJob } from '../geometry/job-file.ts';
 import type { Settled } from '../geometry/settle.ts';
-import { solve } from '../geometry/solve.ts';
 
 /** A job's text read for a test; throws what the reader says when it refuses it. */
 export const jobOf = (text: string): Job => {
@@ -16,7 +16,7 @@ export const jobFile = (file: URL): Job => jobOf(readFileSync(file, 'utf8'));
 
 /** A job solved for a test, with its readings settled; throws its problems. */
 export const built = (job: Job): { readonly job: Settled; readonly design: Design } => {
-  const result = solve(job);
+  const result = build(job);
   if (!result.ok) throw new Error(result.problems.map((p) => p.says).join('\n'));
   return { job: result.job, design: result.design };
 };

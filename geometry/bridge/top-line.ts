@@ -90,7 +90,7 @@ export const topLineWith = (
   return middle && { segments: [...bassPyramid, ...middle, ...treble.pyramid], closed: false };
 };
 
-/** The bridge's upper line as in `topLineWith`. Throws a RangeError where the shoulder's radius does not fit; `solve` refuses that first. */
+/** The bridge's upper line as in `topLineWith`. Throws a RangeError where the shoulder's radius does not fit; `build` refuses that first. */
 export const topLine = (job: Settled, share = 1): Path => {
   const line = topLineWith(job, { share });
   if (line === undefined)

@@ -14,7 +14,7 @@ export interface WholeHeights {
   readonly highest: number;
 }
 
-/** How high the saddle stands at each of its ends, and over all, mm; its bottom follows the slot's floor. Throws a RangeError when the crown does not reach its ends; `solve` refuses that first. */
+/** How high the saddle stands at each of its ends, and over all, mm; its bottom follows the slot's floor. Throws a RangeError when the crown does not reach its ends; `build` refuses that first. */
 export const wholeHeights = (job: Settled, design: Design): WholeHeights => {
   const segments = crownEdgeOf(design, 'along') ?? [];
   const [first, last] = [segments[0], segments.at(-1)];

@@ -110,7 +110,7 @@ export const underSaddle = (job: Settled, design: Design, look: Look): Path => {
 
 /**
  * The saddle's outline, seen from the tail: x + treble, y DOWN from the fret plane, mm; closed. Its bottom lies on the slot's floor: level, or an exact arc of that floor's radius. Throws a RangeError when the crown does not reach its
- * ends; `solve` refuses that first.
+ * ends; `build` refuses that first.
  */
 export const saddleOutline = (design: Laid, look: Look, bottomRadius: number | 'flat' = 'flat'): Path => {
   const edge = crownEdgeOf(design, look);

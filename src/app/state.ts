@@ -1,7 +1,8 @@
+import { build } from '../../geometry/build.ts';
 import type { Design } from '../../geometry/design.ts';
 import type { Job } from '../../geometry/job.ts';
 import type { Settled } from '../../geometry/settle.ts';
-import { type Solved, solve } from '../../geometry/solve.ts';
+import type { Solved } from '../../geometry/solve.ts';
 
 /** What stands in a field while it differs from the stored value; `says` tells why it is refused. */
 export interface Draft {
@@ -61,7 +62,7 @@ export interface State {
 
 /** What a job gives: its numbers, or its problems beside the last that could be built. */
 export const settle = (job: Job, before: Built | undefined): Pick<State, 'job' | 'solved' | 'built'> => {
-  const solved = solve(job);
+  const solved = build(job);
   return { job, solved, built: solved.ok ? solved : before };
 };
 

@@ -1,10 +1,10 @@
 import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
+import { build } from '../../geometry/build.ts';
 import type { Job } from '../../geometry/job.ts';
 import { jobJsonSchema, readJob } from '../../geometry/job-file.ts';
 import { cleanName } from '../../geometry/names.ts';
 import type { Problem } from '../../geometry/problem.ts';
-import { solve } from '../../geometry/solve.ts';
 import type { PaperId } from '../../templates/paper.ts';
 import { type Asked, help, readOptions } from './options.ts';
 import { reasonFor, writeFiles } from './write-files.ts';
@@ -48,7 +48,7 @@ async function draft(text: string, out: string, paper: PaperId): Promise<number>
   if (!read.ok) return refuse(1, 'The job cannot be read; nothing was written.', ...read.problems.map(inWords));
   if (read.unknown.length > 0)
     say(`Kept in the job, but not known to Sagitta: ${read.unknown.map(cleanName).join(', ')}.`);
-  const solved = solve(read.job);
+  const solved = build(read.job);
   if (!solved.ok) return refuse(1, 'The job cannot be built; nothing was written.', ...solved.problems.map(inWords));
   // The writers are loaded only once there is something to write: they take longer than all that comes before.
   const { makeFiles } = await import('./make-files.ts');

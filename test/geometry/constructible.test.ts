@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { build } from '../../geometry/build.ts';
 import { setAt } from '../../geometry/fields.ts';
 import type { Job } from '../../geometry/job.ts';
 import { validateJob } from '../../geometry/job-file.ts';
@@ -186,7 +187,7 @@ const cases: readonly {
 describe('readable, but not constructible', () => {
   it('speaks in the job’s own unit, as its fields do', () => {
     const wrong = change(workedExample(), { 'slot.length': 50, 'show.length': 'fraction' });
-    const result = solve(wrong);
+    const result = build(wrong);
     expect(!result.ok && result.problems[0]?.says).toMatch(/slot 1 31\/32 in long.*longer than 2 5\/16 in/);
   });
 
@@ -196,21 +197,31 @@ describe('readable, but not constructible', () => {
     it(`${what}: said at ${path}, with a way out`, () => {
       const wrong = change(base, changes);
       expect(validateJob(wrong).ok).toBe(true);
-      const result = solve(wrong);
+      const result = build(wrong);
       if (result.ok) throw new Error('was built');
       const problem = result.problems.find((p) => p.path === path);
       expect(problem?.says.replaceAll('.0 mm', ' mm')).toMatch(names);
       expect(problem?.value).toBeDefined();
-      expect(solve(change(wrong, out)).ok).toBe(true);
+      expect(build(change(wrong, out)).ok).toBe(true);
     });
   }
+});
+
+it('has numbers all the same where they can be worked out: only what they describe cannot be made', () => {
+  const wrong = change(workedExample(), { 'bridge.frontToSaddle': 3 });
+  const right = solve(workedExample());
+  const numbers = solve(wrong);
+  if (!numbers.ok || !right.ok) throw new Error('was not solved');
+  expect(numbers.design.totalDownforce).toBeCloseTo(right.design.totalDownforce, 12);
+  expect(numbers.design.datum.x - numbers.design.bridgeFront).toBeCloseTo(3, 12);
+  expect(build(wrong).ok).toBe(false);
 });
 
 describe('a slot outside its footprint', () => {
   const outside = (front: number, changes: Record<string, number | string> = {}) =>
     change(workedExample(), { 'bridge.frontToSaddle': front, ...changes });
   const said = (job: Job) => {
-    const found = solve(job);
+    const found = build(job);
     return found.ok ? undefined : found.problems.find(({ path }) => path === 'bridge.frontToSaddle')?.says;
   };
 

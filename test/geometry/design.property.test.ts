@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { endProfile } from '../../geometry/bridge/profile.ts';
 import { deckHeight, undersideHeight } from '../../geometry/bridge/surface.ts';
+import { build } from '../../geometry/build.ts';
 import type { Design } from '../../geometry/design.ts';
 import { validateJob } from '../../geometry/job-file.ts';
 import { layOut, sayWith } from '../../geometry/layout.ts';
@@ -10,7 +11,6 @@ import { saddleOutline } from '../../geometry/saddle/face.ts';
 import { crownHeight } from '../../geometry/saddle/radius.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import { bounds, pathIntersections, pointOn } from '../../geometry/shape/index.ts';
-import { solve } from '../../geometry/solve.ts';
 import { threeViews, views } from '../../geometry/views/index.ts';
 import { piecesOf } from '../../templates/pieces/index.ts';
 import { randomJob } from '../random-job.ts';
@@ -23,7 +23,7 @@ const everyBuilt = (check: (job: Settled, design: Design) => void, runs = RUNS) 
   fc.assert(
     fc.property(randomJob(), (job) => {
       expect(validateJob(job).ok).toBe(true);
-      const result = solve(job);
+      const result = build(job);
       if (!result.ok) {
         expect(result.problems.length).toBeGreaterThan(0);
         for (const problem of result.problems) expect(problem.says).not.toMatch(/NaN|undefined|Infinity/);

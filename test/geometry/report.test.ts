@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { build } from '../../geometry/build.ts';
 import { setAt } from '../../geometry/fields.ts';
 import type { Job } from '../../geometry/job.ts';
 import { type Report, report } from '../../geometry/report.ts';
-import { solve } from '../../geometry/solve.ts';
 import { solved, workedExample } from '../solved.ts';
 import { cases } from './figures/jobs.ts';
 
 const reportOf = (job: Job): Report => {
-  const found = solve(job);
+  const found = build(job);
   if (!found.ok) throw new Error(found.problems.map(({ says }) => says).join('\n'));
   return report(found.job, found.design, job);
 };

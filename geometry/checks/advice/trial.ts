@@ -1,5 +1,6 @@
+import { build } from '../../build.ts';
 import type { Job } from '../../job.ts';
-import { type Solved, solve } from '../../solve.ts';
+import type { Solved } from '../../solve.ts';
 import type { Fact, Level } from '../check.ts';
 import { checks } from '../index.ts';
 import { rank, worstLevel } from '../level.ts';
@@ -23,7 +24,7 @@ export const rangesOf = (job: Job): Ranges => new Map(checkIds.map((id) => [id, 
 
 /** Solves a job and looks at it with every check; undefined where it cannot be built. */
 export const tryOut = (job: Job, ranges: Ranges): Trial | undefined => {
-  const solved = solve(job);
+  const solved = build(job);
   if (!solved.ok) return undefined;
   const facts = new Map(checks.map(({ id, facts }) => [id, facts(solved.job, solved.design)]));
   const levels = new Map([...facts].map(([id, of]) => [id, worstLevel(ranges.get(id) ?? {}, of)]));

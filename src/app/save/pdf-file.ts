@@ -1,6 +1,6 @@
+import { build } from '../../../geometry/build.ts';
 import type { Job } from '../../../geometry/job.ts';
 import { sayWith } from '../../../geometry/layout.ts';
-import { solve } from '../../../geometry/solve.ts';
 import { type PaperId, papers } from '../../../templates/paper.ts';
 import { toPdf } from '../../../templates/pdf.ts';
 import { piecesOf } from '../../../templates/pieces/index.ts';
@@ -29,7 +29,7 @@ export const pdfOf = async ({ job, paper, fonts }: PdfAsk, tell: (step: PdfStep)
   tell('fonts');
   const [regular, bold] = await Promise.all([fetchBytes(fonts.regular), fetchBytes(fonts.bold)]);
   tell('solve');
-  const solved = solve(job);
+  const solved = build(job);
   if (!solved.ok) throw new Error(solved.problems.map(({ says }) => says).join(' '));
   tell('lay');
   const info = sheetInfo(job, version);

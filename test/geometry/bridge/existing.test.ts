@@ -4,11 +4,11 @@ import { insideOf, scarOutline, scarProblems } from '../../../geometry/bridge/co
 import { existing, fromBrace, isKept } from '../../../geometry/bridge/existing.ts';
 import { footprints } from '../../../geometry/bridge/footprints/index.ts';
 import { apartSquareTo, capToBrace, plateCap } from '../../../geometry/bridge/plate-cap.ts';
+import { build } from '../../../geometry/build.ts';
 import { setAt } from '../../../geometry/fields.ts';
 import type { Job } from '../../../geometry/job.ts';
 import { bounds } from '../../../geometry/shape/index.ts';
 import { pointOn } from '../../../geometry/shape/measure.ts';
-import { solve } from '../../../geometry/solve.ts';
 import { built, workedExample } from '../../solved.ts';
 import { oldTop } from '../../templates/full-job.ts';
 
@@ -123,12 +123,12 @@ describe('a scar', () => {
     [{ wingDepth: 10, bellyWidth: 40 }, 'scar.bellyWidth', '54.0 mm'],
   ])('whose numbers make no outline is a problem that names the way out: %j', (values, path, way) => {
     for (const outline of ['belly', 'bellyBefore']) {
-      const result = solve(withScar({ ...values, outline }));
+      const result = build(withScar({ ...values, outline }));
       if (result.ok) throw new Error('it can be built');
       expect(result.problems).toEqual([expect.objectContaining({ path, says: expect.stringContaining(way) })]);
     }
-    expect(solve(withScar({ ...values, outline: 'rectangle' })).ok).toBe(true);
-    expect(solve(withScar({ ...values, outline: 'none' })).ok).toBe(true);
+    expect(build(withScar({ ...values, outline: 'rectangle' })).ok).toBe(true);
+    expect(build(withScar({ ...values, outline: 'none' })).ok).toBe(true);
   });
 
   it('makes an outline exactly where a bridge of its numbers would', () => {

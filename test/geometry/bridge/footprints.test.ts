@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sayLength } from '../../../geometry/bridge/footprints/say-length.ts';
 import { footprintOutline } from '../../../geometry/bridge/outline.ts';
+import { build } from '../../../geometry/build.ts';
 import { fieldAt, setAt } from '../../../geometry/fields.ts';
 import type { Job } from '../../../geometry/job.ts';
 import {
@@ -17,7 +18,6 @@ import {
   tangentOn,
 } from '../../../geometry/shape/index.ts';
 import { distanceTo } from '../../../geometry/shape/nearest.ts';
-import { solve } from '../../../geometry/solve.ts';
 import { parseQuantity, type ShowUnits } from '../../../geometry/units.ts';
 import { type Bridge, bridges, footprintOf, outlineOf } from '../../footprint-bridges.ts';
 import { built, workedExample } from '../../solved.ts';
@@ -305,7 +305,7 @@ describe('problems', () => {
 
   it('stand in the way of solving', () => {
     const wrong = setAt(setAt(workedExample(), 'bridge.footprint', 'waisted'), 'bridge.waistDepth', 40);
-    const result = solve(wrong);
+    const result = build(wrong);
     expect(!result.ok && result.problems.map(({ path }) => path)).toEqual(['bridge.waistDepth']);
   });
 });

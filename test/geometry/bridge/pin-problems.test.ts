@@ -1,10 +1,10 @@
 // How strings are placed and held that cannot be built: where the tool looks for the fault, what it says, and that the number it gives will do.
 import { describe, expect, it } from 'vitest';
+import { build } from '../../../geometry/build.ts';
 import { setAt } from '../../../geometry/fields.ts';
 import { withSet } from '../../../geometry/instrument/sets.ts';
 import type { Job } from '../../../geometry/job.ts';
 import { validateJob } from '../../../geometry/job-file.ts';
-import { solve } from '../../../geometry/solve.ts';
 import { workedExample } from '../../solved.ts';
 
 type Values = Readonly<Record<string, unknown>>;
@@ -197,20 +197,20 @@ describe('strings that cannot be placed or held so', () => {
   it.each(rows)('$what: said at $path, with a number that will do', ({ from, values, path, names, beyond }) => {
     const wrong = put(from(), values);
     expect(validateJob(wrong).ok).toBe(true);
-    const result = solve(wrong);
+    const result = build(wrong);
     if (result.ok) throw new Error('was built');
     const problem = result.problems.find((p) => p.path === path);
     expect(problem?.says, JSON.stringify(result.problems)).toMatch(names);
     // Where no number of the field itself will do, another way out is named.
     if (Number.isNaN(beyond)) return;
     const said = Number(names.exec(problem?.says ?? '')?.[1]?.replace('−', '-'));
-    const mended = solve(setAt(wrong, path, said + beyond));
+    const mended = build(setAt(wrong, path, said + beyond));
     expect(mended.ok ? [] : mended.problems.filter((p) => p.path === path)).toEqual([]);
   });
 
   it('an odd number in pairs has one left over', () => {
     const odd = put(six(), { 'strings.courses': 'pairs', 'strings.list': workedExample().strings.list.slice(0, 5) });
-    const result = solve(odd);
+    const result = build(odd);
     expect(!result.ok && result.problems.map(({ path, says }) => `${path}: ${says}`)).toEqual([
       'strings.courses: 5 strings cannot stand in pairs: one would be left over. Add a string, take one away, or choose single strings.',
     ]);

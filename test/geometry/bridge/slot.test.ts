@@ -10,10 +10,10 @@ import {
   slotOutline,
   wallLength,
 } from '../../../geometry/bridge/slot.ts';
+import { build } from '../../../geometry/build.ts';
 import { setAt } from '../../../geometry/fields.ts';
 import { area, bounds, isSimple, pathLength } from '../../../geometry/shape/index.ts';
 import type { Point } from '../../../geometry/shape/types.ts';
-import { solve } from '../../../geometry/solve.ts';
 import { seeded } from '../../seeded.ts';
 import { solved, workedExample } from '../../solved.ts';
 
@@ -77,8 +77,8 @@ describe('the slot', () => {
 
   it('squared, needs no more length than the spread', () => {
     const short = setAt(workedExample(), 'slot.length', 57);
-    expect(solve(short).ok).toBe(false);
-    expect(solve(setAt(short, 'slot.ends', 'square')).ok).toBe(true);
+    expect(build(short).ok).toBe(false);
+    expect(build(setAt(short, 'slot.ends', 'square')).ok).toBe(true);
   });
 
   it('cannot be as wide as it is long', () => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { build } from '../../../geometry/build.ts';
 import { advise } from '../../../geometry/checks/advise.ts';
 import type { Advice, Level } from '../../../geometry/checks/check.ts';
 import { findings } from '../../../geometry/checks/findings.ts';
@@ -7,7 +8,6 @@ import { type CheckId, checkIds } from '../../../geometry/checks/ranges.ts';
 import { fieldAt, setAt } from '../../../geometry/fields.ts';
 import type { Job } from '../../../geometry/job.ts';
 import { checkField } from '../../../geometry/job-file.ts';
-import { solve } from '../../../geometry/solve.ts';
 import { parseQuantity, type QuantityKind, unitFor } from '../../../geometry/units.ts';
 import { workedExample } from '../../solved.ts';
 import { type Put, put, roughJob } from './jobs.ts';
@@ -16,7 +16,7 @@ const badness: Readonly<Record<Level, number>> = { right: 0, doubtful: 1, wrong:
 
 /** How bad each check is; undefined where the job cannot be built. What a check does not look at is right. */
 const levels = (job: Job): ReadonlyMap<CheckId, Level> | undefined => {
-  const solved = solve(job);
+  const solved = build(job);
   return solved.ok ? new Map(findings(solved.job, solved.design).map(({ check, level }) => [check, level])) : undefined;
 };
 

@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
+import { build } from '../../../geometry/build.ts';
 import type { Finding, Level } from '../../../geometry/checks/check.ts';
 import { findings } from '../../../geometry/checks/findings.ts';
 import { checks } from '../../../geometry/checks/index.ts';
 import { type CheckId, checkIds } from '../../../geometry/checks/ranges.ts';
 import type { Job } from '../../../geometry/job.ts';
-import { solve } from '../../../geometry/solve.ts';
 import { workedExample } from '../../solved.ts';
 import { nylonJob, type Put, put } from './jobs.ts';
 
 const foundIn = (job: Job): readonly Finding[] => {
-  const solved = solve(job);
+  const solved = build(job);
   if (!solved.ok) throw new Error(solved.problems.map(({ says }) => says).join('\n'));
   return findings(solved.job, solved.design);
 };

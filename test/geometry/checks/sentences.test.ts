@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import { build } from '../../../geometry/build.ts';
 import type { Finding } from '../../../geometry/checks/check.ts';
 import { findings } from '../../../geometry/checks/findings.ts';
 import type { CheckId } from '../../../geometry/checks/ranges.ts';
 import type { Job } from '../../../geometry/job.ts';
-import { solve } from '../../../geometry/solve.ts';
 import { solved, workedExample } from '../../solved.ts';
 import { type Put, put } from './jobs.ts';
 
 const foundIn = (job: Job, ...puts: readonly Put[]): readonly Finding[] => {
-  const result = solve(put(job, ...puts));
+  const result = build(put(job, ...puts));
   if (!result.ok) throw new Error(result.problems.map(({ says }) => says).join('\n'));
   return findings(result.job, result.design);
 };
@@ -114,7 +114,7 @@ describe('sentences', () => {
   });
 
   test('take next to no time', () => {
-    const result = solve(workedExample());
+    const result = build(workedExample());
     if (!result.ok) throw new Error('The worked example is not solved.');
     const start = performance.now();
     for (let k = 0; k < 100; k += 1) findings(result.job, result.design);

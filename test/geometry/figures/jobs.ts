@@ -1,9 +1,9 @@
+import { build } from '../../../geometry/build.ts';
 import type { Design } from '../../../geometry/design.ts';
 import { setAt } from '../../../geometry/fields.ts';
 import type { Job } from '../../../geometry/job.ts';
 import { readJob } from '../../../geometry/job-file.ts';
 import type { Settled } from '../../../geometry/settle.ts';
-import { solve } from '../../../geometry/solve.ts';
 import { starters } from '../../../src/jobs/index.ts';
 import { workedExample } from '../../solved.ts';
 
@@ -14,7 +14,7 @@ export interface Case {
 }
 
 const solvedCase = (name: string, job: Job): Case => {
-  const solved = solve(job);
+  const solved = build(job);
   if (!solved.ok) throw new Error(`${name}: ${solved.problems.map(({ says }) => says).join('\n')}`);
   return { name, job: solved.job, design: solved.design };
 };

@@ -2,13 +2,13 @@ import fc from 'fast-check';
 import { expect } from 'vitest';
 import { footprintOutline } from '../../../geometry/bridge/outline.ts';
 import { slotCut } from '../../../geometry/bridge/slot.ts';
+import { build } from '../../../geometry/build.ts';
 import type { Design } from '../../../geometry/design.ts';
 import { schemaAt } from '../../../geometry/fields.ts';
 import type { Job } from '../../../geometry/job.ts';
 import { validateJob } from '../../../geometry/job-file.ts';
 import type { Settled } from '../../../geometry/settle.ts';
 import { type Path, pointOn } from '../../../geometry/shape/index.ts';
-import { solve } from '../../../geometry/solve.ts';
 import { randomJob } from '../../random-job.ts';
 import { scaledJob } from './scaled.ts';
 import { allFinite, mirrorsBack, must, outlinesOf, soundOutline, soundProfile, soundWood } from './sound.ts';
@@ -23,7 +23,7 @@ const near = (a: number, b: number, says: string) =>
 
 /** Scaled by k with its typed setbacks, the job has every length times k and every angle as it was. */
 const soundScale = (asked: Job, design: Design, job: Settled): boolean => {
-  const result = solve(scaledJob(asked, k));
+  const result = build(scaledJob(asked, k));
   if (!result.ok) throw new Error(`scaled by ${k}, it is refused: ${result.problems[0]?.says}`);
   const larger = result.design;
   for (const key of ['bridgeFront', 'bridgeRear', 'deckCentre', 'slotFloor', 'woodUnderSlot', 'topHeight'] as const)
@@ -76,7 +76,7 @@ export const holdJobs = (seed: number): void => {
         const read = validateJob(asked);
         must(read.ok, () => `it is not readable: ${JSON.stringify(read)}`);
       }
-      const result = solve(asked);
+      const result = build(asked);
       if (!result.ok) {
         see('refused');
         must(result.problems.length > 0, () => 'refused without a word');
