@@ -33,9 +33,9 @@ export function itemOf(schema: Schema | undefined): Schema | undefined {
   return def?.type === 'array' ? (def as z.core.$ZodArrayDef).element : undefined;
 }
 
-/** The schema at a job's path, where the key of a list's item or `*` stands for any of its kind; undefined if there is none. */
-export function schemaAt(path: string): Schema | undefined {
-  let at: Schema | undefined = jobSchema;
+/** The schema at a path of a job (or of what else `root` describes), where the key of a list's item or `*` stands for any of its kind; undefined if there is none. */
+export function schemaAt(path: string, root: Schema = jobSchema): Schema | undefined {
+  let at: Schema | undefined = root;
   for (const key of path.split('.')) {
     const shape = shapeOf(at);
     at = shape === undefined ? itemOf(at) : Object.hasOwn(shape, key) ? present(shape[key]) : undefined;

@@ -7,6 +7,7 @@ import { barsDepth, barsLead, checkBars, longestBar } from './check-bars.ts';
 import { type LegendEntry, legend, legendEntries } from './legend.ts';
 import { fits, type Packed, pack, type Size } from './packing.ts';
 import { margin, type Paper, papers, quarterTurned } from './paper.ts';
+import type { Template } from './pieces/piece.ts';
 import { box, line, placePrimitive } from './primitive.ts';
 import { type SheetInfo, titleBlock, titleBlockHeight, titleBlockWidth } from './title-block.ts';
 
@@ -17,9 +18,6 @@ export interface Sheet {
   readonly title: string;
   readonly primitives: readonly Primitive[];
 }
-
-/** A drawing for paper; with it, which face of the work lies up when the paper is laid on it. */
-export type Template = Drawing & { readonly faceUp?: string };
 
 type Say = LayOut['say'];
 

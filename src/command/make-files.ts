@@ -8,8 +8,9 @@ import type { Settled } from '../../geometry/settle.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { type PaperId, papers } from '../../templates/paper.ts';
 import { toPdf } from '../../templates/pdf.ts';
-import { piecesOf } from '../../templates/pieces/index.ts';
+import { drawPiece, piecesOf, templatesOf } from '../../templates/pieces/index.ts';
 import { em, laySheets, pieceSheet, type Sheet, viewSheet } from '../../templates/sheets.ts';
+import { newShop } from '../../templates/shop/index.ts';
 import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
 import { sheetInfo } from '../../templates/title-block.ts';
@@ -28,10 +29,10 @@ export async function makeFiles(job: Settled, design: Design, paper: PaperId, as
   const { version } = JSON.parse(readFileSync(packageFile, 'utf8')) as { version: string };
   const info = sheetInfo(job, version);
   const say = sayWith(job.show);
-  const drawn = piecesOf(job).map((piece) => ({ ...piece.draw(job, design), id: piece.id, faceUp: piece.faceUp }));
+  const shop = newShop();
   let sheets: readonly Sheet[];
   try {
-    sheets = laySheets(drawn, papers[paper], info, say);
+    sheets = laySheets(templatesOf(job, design, shop), papers[paper], info, say);
   } catch (error) {
     if (error instanceof RangeError) return { ok: false, says: error.message };
     throw error;
@@ -49,7 +50,9 @@ export async function makeFiles(job: Settled, design: Design, paper: PaperId, as
     ok: true,
     files: [
       { name: 'drawing.svg', content: svg(viewSheet(threeViews(job, design, em, say), info, say)) },
-      ...drawn.map((piece) => ({ name: `pieces/${piece.id}.svg`, content: svg(pieceSheet(piece, info, say)) })),
+      ...piecesOf(job)
+        .flatMap((piece) => drawPiece(piece, job, design, shop))
+        .map((piece) => ({ name: `pieces/${piece.id}.svg`, content: svg(pieceSheet(piece, info, say)) })),
       { name: 'templates.pdf', content: pdf },
       { name: 'report.json', content: `${JSON.stringify(report(job, design, asked), null, 2)}\n` },
     ],

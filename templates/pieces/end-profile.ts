@@ -4,10 +4,10 @@ import { undersideHeight } from '../../geometry/bridge/surface.ts';
 import type { Mark } from '../../geometry/drawing.ts';
 import { across, forHand, length, note, radius, showLine, stroke, upright } from '../../geometry/marks.ts';
 import { slotFloorLine } from '../../geometry/saddle/face.ts';
-import type { Piece } from './piece.ts';
+import type { OnePiece } from './piece.ts';
 
 /** The bridge's section across, to hold against the blank's rear end: deck arc, wings, tips, and the underside on the dome. */
-export const endProfilePiece: Piece = {
+export const endProfilePiece: OnePiece = {
   id: 'end-profile',
   title: 'End profile',
   faceUp: 'seen from the tail',

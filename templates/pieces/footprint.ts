@@ -15,7 +15,7 @@ import { oldSlot } from '../../geometry/views/old-slot.ts';
 import { roundAbout, whatIsThere, whatIsThereSays } from '../../geometry/views/what-is-there.ts';
 import { wireHole } from '../../geometry/views/wire-hole.ts';
 import { notesUnder } from './over-strings.ts';
-import type { Piece } from './piece.ts';
+import type { OnePiece } from './piece.ts';
 
 /** Half the length of the cross that marks a drill centre, mm. */
 const CROSS = 3.5;
@@ -43,7 +43,7 @@ const overScar = ({ overlap }: Position): readonly (readonly [string, Label])[] 
 };
 
 /** The outline to trace, with the slot to rout, the pin holes to drill and the lines that place it on the guitar. */
-export const footprint: Piece = {
+export const footprint: OnePiece = {
   id: 'footprint',
   title: 'Footprint, slot and pins',
   faceUp: 'bridge top up',

@@ -1,7 +1,9 @@
+import type { Design } from '../../geometry/design.ts';
 import type { Settled } from '../../geometry/settle.ts';
+import type { Shop } from '../shop/index.ts';
 import { endProfilePiece } from './end-profile.ts';
 import { footprint } from './footprint.ts';
-import type { Piece } from './piece.ts';
+import type { Piece, Template } from './piece.ts';
 import { plateCapPiece } from './plate-cap.ts';
 import { saddle } from './saddle.ts';
 import { saddleCrown } from './saddle-crown.ts';
@@ -11,3 +13,24 @@ export const pieces: readonly Piece[] = [footprint, endProfilePiece, plateCapPie
 
 /** The templates that a job has, in bench order. */
 export const piecesOf = (job: Settled): readonly Piece[] => pieces.filter(({ applies }) => applies?.(job) ?? true);
+
+/** How many of a piece a shop prints. */
+export const copiesOf = ({ id, usually = 1 }: Piece, { copies }: Shop): number =>
+  Object.hasOwn(copies, id) ? (copies[id] ?? usually) : usually;
+
+/** The drawings of one piece of a job. */
+export const drawPiece = (piece: Piece, job: Settled, design: Design, shop: Shop): readonly Template[] => {
+  const { faceUp, ownPage } = piece;
+  return [piece.draw(job, design, shop)].flat().map((drawing) => ({
+    ...drawing,
+    faceUp,
+    ...(ownPage && { ownPage }),
+  }));
+};
+
+/** Every drawing that a shop prints of a job, each as many times as asked, in bench order. */
+export const templatesOf = (job: Settled, design: Design, shop: Shop): readonly Template[] =>
+  piecesOf(job).flatMap((piece) => {
+    const drawn = drawPiece(piece, job, design, shop);
+    return Array.from({ length: copiesOf(piece, shop) }, () => drawn).flat();
+  });

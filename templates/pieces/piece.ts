@@ -1,8 +1,9 @@
 import type { Design } from '../../geometry/design.ts';
 import type { Drawing } from '../../geometry/drawing.ts';
 import type { Settled } from '../../geometry/settle.ts';
+import type { Shop } from '../shop/index.ts';
 
-/** One template at true size. Its drawing stands in its own millimetres, x right and y down the paper. */
+/** One template at true size. Its drawings stand in their own millimetres, x right and y down the paper. */
 export interface Piece {
   /** Also its file's name. */
   readonly id: string;
@@ -13,6 +14,23 @@ export interface Piece {
   readonly use: string;
   /** Whether this job has such a piece; every job has it where this is left out. */
   readonly applies?: (job: Settled) => boolean;
-  /** Only asked of a job that has this piece. */
-  readonly draw: (job: Settled, design: Design) => Drawing;
+  /** How many are printed where the shop does not say; 1 where this is left out. */
+  readonly usually?: 0 | 1;
+  /** Each of its drawings fills pages of its own, in their order, and is never laid beside other pieces. */
+  readonly ownPage?: true;
+  /** Only asked of a job that has this piece. Several drawings, such as a gauge each, are laid each by itself; their ids differ and begin with the piece's. */
+  readonly draw: (job: Settled, design: Design, shop: Shop) => Drawing | readonly Drawing[];
+}
+
+/** A drawing for paper, with what the sheet says and heeds of it. */
+export type Template = Drawing & Partial<Pick<Piece, 'faceUp' | 'ownPage'>>;
+
+/** A piece that is one drawing. */
+export interface OnePiece extends Piece {
+  readonly draw: (job: Settled, design: Design, shop: Shop) => Drawing;
+}
+
+/** A piece of several drawings, such as one for each station. */
+export interface ManyPiece extends Piece {
+  readonly draw: (job: Settled, design: Design, shop: Shop) => readonly Drawing[];
 }

@@ -6,7 +6,7 @@ import { bounds } from '../../geometry/shape/measure.ts';
 import type { Point } from '../../geometry/shape/types.ts';
 import { braceMarks, roundAbout } from '../../geometry/views/what-is-there.ts';
 import { notesUnder } from './over-strings.ts';
-import type { Piece } from './piece.ts';
+import type { OnePiece } from './piece.ts';
 
 /** Half the length of the cross that marks a drill centre, and of the lines that show the grain; from one of these to the next, mm. */
 const CROSS = 3.5;
@@ -24,7 +24,7 @@ const grainMarks = (grain: Point, about: Point): readonly Mark[] =>
   });
 
 /** The overlay for a worn bridge plate: its outline, the pin holes through it, its grain, and the braces that it has to clear. */
-export const plateCapPiece: Piece = {
+export const plateCapPiece: OnePiece = {
   id: 'plate-cap',
   title: 'Plate cap',
   faceUp: 'the face that is glued to the plate',

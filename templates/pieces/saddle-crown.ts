@@ -7,7 +7,7 @@ import type { PassString } from '../../geometry/saddle/setup.ts';
 import type { Point } from '../../geometry/shape/types.ts';
 import { lastPass } from './last-pass.ts';
 import { notesUnder, overStrings, stringMark } from './over-strings.ts';
-import type { Piece } from './piece.ts';
+import type { OnePiece } from './piece.ts';
 
 /** Half the length of the line that marks a break point, half that of a cross beside the crown, and how far the strings' marks run on, mm. */
 const BREAK = 1.4;
@@ -98,7 +98,7 @@ const notesOf = (places: readonly Place[], { saddle }: Design): readonly (readon
 };
 
 /** The saddle seen from above, turned as its front face lies: the face towards the nut below. */
-export const saddleCrown: Piece = {
+export const saddleCrown: OnePiece = {
   id: 'saddle-crown',
   title: 'Saddle, crown',
   faceUp: 'crown from above, front face towards you',

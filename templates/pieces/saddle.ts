@@ -10,7 +10,7 @@ import { pen, polyline } from '../../geometry/shape/path.ts';
 import { drop } from '../../geometry/shape/sagitta.ts';
 import { lastPass } from './last-pass.ts';
 import { notesUnder, overStrings, stringMark } from './over-strings.ts';
-import type { Piece } from './piece.ts';
+import type { OnePiece } from './piece.ts';
 
 /** From the highest string's crown up to where the strings' marks end, mm. */
 const ABOVE = 2;
@@ -47,7 +47,7 @@ const takeOffWords = ({ isThere, ends }: PassAdvice): string => {
 };
 
 /** The saddle's front face, the one towards the nut: it mirrors the view from the tail, so bass and treble are named on it. */
-export const saddle: Piece = {
+export const saddle: OnePiece = {
   id: 'saddle',
   title: 'Saddle, front face',
   faceUp: 'front face, towards the nut',

@@ -10,6 +10,7 @@ import { readOptions } from '../../src/command/options.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { type PaperId, papers } from '../../templates/paper.ts';
 import { piecesOf } from '../../templates/pieces/index.ts';
+import { drawnPieces } from '../drawn.ts';
 import { type PdfFile, readPdf } from '../read-pdf.ts';
 import { readSvg } from '../read-svg.ts';
 import { built } from '../solved.ts';
@@ -116,7 +117,7 @@ describe('the draft command', () => {
       const { job, design } = built(read.job);
       const names = [
         'drawing.svg',
-        ...piecesOf(job).map(({ id }) => `pieces/${id}.svg`),
+        ...drawnPieces(job, design).map(({ id }) => `pieces/${id}.svg`),
         'report.json',
         'templates.pdf',
       ].sort();

@@ -12,7 +12,7 @@ import { crownHeight } from '../../geometry/saddle/radius.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import { bounds, pathIntersections, pointOn } from '../../geometry/shape/index.ts';
 import { threeViews, views } from '../../geometry/views/index.ts';
-import { piecesOf } from '../../templates/pieces/index.ts';
+import { drawnPieces } from '../drawn.ts';
 import { randomJob } from '../random-job.ts';
 
 const RUNS = { numRuns: 200, seed: 20261 };
@@ -87,7 +87,7 @@ describe('any job that can be built', () => {
         const say = sayWith(job.show);
         const drawings = [
           ...Object.values(views).map((view) => view(job, design)),
-          ...piecesOf(job).map((piece) => piece.draw(job, design)),
+          ...drawnPieces(job, design),
           threeViews(job, design, 3.5, say),
         ];
         for (const drawing of drawings) {

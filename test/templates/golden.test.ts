@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { boundsOfPrimitives, layOut, sayWith } from '../../geometry/layout.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { starters } from '../../src/jobs/index.ts';
-import { piecesOf } from '../../templates/pieces/index.ts';
 import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
+import { drawnPieces } from '../drawn.ts';
 import { built, jobOf } from '../solved.ts';
 import { footprintJobs, fullJob, oldTop, twelveStrings } from './full-job.ts';
 
@@ -22,7 +22,7 @@ const jobs = [
 describe.each(jobs)('$id', ({ id, asked }) => {
   const { job, design } = built(asked);
   const say = sayWith(job.show);
-  const drawings = [threeViews(job, design, 3.5, say), ...piecesOf(job).map((piece) => piece.draw(job, design))];
+  const drawings = [threeViews(job, design, 3.5, say), ...drawnPieces(job, design)];
 
   it.each(drawings)('$id', async (drawing) => {
     const primitives = layOut(drawing.marks, { em: 3.5, say });

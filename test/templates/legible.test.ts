@@ -5,7 +5,7 @@ import { setAt } from '../../geometry/fields.ts';
 import { boundsOfPrimitives, layOut, sayWith } from '../../geometry/layout.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { starters } from '../../src/jobs/index.ts';
-import { piecesOf } from '../../templates/pieces/index.ts';
+import { drawnPieces } from '../drawn.ts';
 import { built, jobOf } from '../solved.ts';
 import { footprintJobs, fullJob, oldTop, twelveStrings } from './full-job.ts';
 
@@ -37,7 +37,7 @@ describe.each(jobs)('%s', (_, asked) => {
     const shown = ['show.length', 'show.radius', 'show.gauge'].reduce((j, path) => setAt(j, path, unit), asked);
     const { job, design } = built(shown);
     const say = sayWith(job.show);
-    const drawings = [...piecesOf(job).map((piece) => piece.draw(job, design)), threeViews(job, design, 3.5, say)];
+    const drawings = [...drawnPieces(job, design), threeViews(job, design, 3.5, say)];
     for (const { id, marks } of drawings) {
       const texts = layOut(marks, { em: 3.5, say }).filter((p): p is Text => p.kind === 'text');
       expect(overlaps(texts), id).toEqual([]);

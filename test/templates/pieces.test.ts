@@ -4,7 +4,9 @@ import { layOut, sayWith } from '../../geometry/layout.ts';
 import { bounds, start } from '../../geometry/shape/index.ts';
 import type { Path, Point } from '../../geometry/shape/types.ts';
 import { views } from '../../geometry/views/index.ts';
-import { pieces, piecesOf } from '../../templates/pieces/index.ts';
+import { drawPiece, pieces, piecesOf } from '../../templates/pieces/index.ts';
+import { newShop } from '../../templates/shop/index.ts';
+import { drawnPiece, drawnPieces } from '../drawn.ts';
 import { built, solved, workedExample } from '../solved.ts';
 import { footprintJobs, fullJob, oldTop } from './full-job.ts';
 
@@ -13,8 +15,7 @@ const left = built(setAt(right, 'hand', 'left')).job;
 
 /** Where the bass word, and the bass string or pin, stand across the paper: −1 left, +1 right. */
 const bassSide = (id: string, job: typeof right) => {
-  const piece = pieces.find((one) => one.id === id);
-  const marks = piece?.draw(job, solved(job)).marks ?? [];
+  const { marks } = drawnPiece(id, job, solved(job));
   const word = marks.find((mark) => mark.id === 'bass');
   const string = marks.find((mark) => mark.id === 'string.E2' || mark.id === 'pin.E2');
   return {
@@ -51,7 +52,7 @@ describe('a left-handed guitar', () => {
     const drawings = ({ job, design }: typeof one) => [
       views.above(job, design),
       views.tail(job, design),
-      ...piecesOf(job).map((piece) => piece.draw(job, design)),
+      ...drawnPieces(job, design),
     ];
     return [asked.bridge.footprint, drawings(one), drawings(other)] as const;
   });
@@ -100,14 +101,14 @@ it('every piece says what it is for and which face lies up, and has something to
     expect(piece.use).toMatch(/\.$/);
     expect(piece.faceUp).not.toBe('');
     const { job, design } = built(oldTop());
-    const { marks } = piece.draw(job, design);
-    expect(marks.some((mark) => mark.kind === 'path' && mark.purpose === 'cut')).toBe(true);
+    for (const { marks } of drawPiece(piece, job, design, newShop()))
+      expect(marks.some((mark) => mark.kind === 'path' && mark.purpose === 'cut')).toBe(true);
   }
 });
 
 const full = built(fullJob());
 const drawn = (id: string, { job, design }: ReturnType<typeof built> = full) => {
-  const marks = pieces.find((one) => one.id === id)?.draw(job, design).marks ?? [];
+  const { marks } = drawnPiece(id, job, design);
   const path = (mark: string): Path => {
     const found = marks.find((one) => one.id === mark);
     if (found?.kind !== 'path') throw new Error(`no ${mark} on ${id}`);

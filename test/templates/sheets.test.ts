@@ -6,11 +6,11 @@ import { bounds, polyline } from '../../geometry/shape/index.ts';
 import type { Bounds } from '../../geometry/shape/types.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { margin, type PaperId, papers } from '../../templates/paper.ts';
-import { piecesOf } from '../../templates/pieces/index.ts';
 import { laySheets, pieceSheet, type Sheet } from '../../templates/sheets.ts';
 import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
 import { sheetInfo } from '../../templates/title-block.ts';
+import { drawnPieces } from '../drawn.ts';
 import { readSvg } from '../read-svg.ts';
 import { built, jobOf, solved, workedExample } from '../solved.ts';
 import { fullJob, oldTop } from './full-job.ts';
@@ -168,7 +168,7 @@ describe('sheets', () => {
   });
 
   it('take a piece more beside the templates as they are', () => {
-    const drawn = piecesOf(job).map((piece) => piece.draw(job, solved(job)));
+    const drawn = drawnPieces(job, solved(job));
     const ids = [...drawn, slab('more', 90, 25)].map(({ id }) => `${id}.title`);
     const sheets = laySheets([...drawn, slab('more', 90, 25)], papers.a4, info, say);
     const laid = sheets.flatMap((sheet) => sheet.primitives.filter((p) => ids.includes(p.id)));
@@ -184,7 +184,7 @@ describe('sheets', () => {
     ].flatMap(([id, asked]) => (['a4', 'letter'] as const).map((paper) => [id, paper, asked] as const)),
   )('hold every template of %s on %s, unscaled', (_, paper, asked) => {
     const { job: own, design } = built(asked);
-    const drawn = piecesOf(own).map((piece) => piece.draw(own, design));
+    const drawn = drawnPieces(own, design);
     const sheets = laySheets(drawn, papers[paper], sheetInfo(own, '1'), sayWith(own.show));
     for (const { id, marks } of drawn) {
       const outline = marks.find((mark) => mark.id === 'outline');

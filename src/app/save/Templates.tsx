@@ -48,10 +48,14 @@ export const Templates = ({ onClose }: { onClose: () => void }) => {
 
   const saveSvg = (of: Built, piece?: Piece) =>
     run(async () => {
-      const { pieceSvg, viewsSvg } = await import('./svg.ts');
-      const name = `${fileName(of.job.name)}-${piece?.id ?? 'three-views'}.svg`;
-      saveText(piece ? pieceSvg(of, piece) : viewsSvg(of), 'image/svg+xml', name);
-      return name;
+      const { pieceSvgs, viewsSvg } = await import('./svg.ts');
+      const files = piece ? pieceSvgs(of, piece) : [{ id: 'three-views', svg: viewsSvg(of) }];
+      const names = files.map(({ id, svg }) => {
+        const name = `${fileName(of.job.name)}-${id}.svg`;
+        saveText(svg, 'image/svg+xml', name);
+        return name;
+      });
+      return names.join(', ');
     });
 
   return (

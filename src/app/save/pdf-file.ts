@@ -3,8 +3,9 @@ import type { Job } from '../../../geometry/job.ts';
 import { sayWith } from '../../../geometry/layout.ts';
 import { type PaperId, papers } from '../../../templates/paper.ts';
 import { toPdf } from '../../../templates/pdf.ts';
-import { piecesOf } from '../../../templates/pieces/index.ts';
+import { templatesOf } from '../../../templates/pieces/index.ts';
 import { laySheets } from '../../../templates/sheets.ts';
+import { newShop } from '../../../templates/shop/index.ts';
 import { sheetInfo } from '../../../templates/title-block.ts';
 import { version } from '../version.ts';
 
@@ -33,11 +34,7 @@ export const pdfOf = async ({ job, paper, fonts }: PdfAsk, tell: (step: PdfStep)
   if (!solved.ok) throw new Error(solved.problems.map(({ says }) => says).join(' '));
   tell('lay');
   const info = sheetInfo(job, version);
-  const drawn = piecesOf(solved.job).map((piece) => ({
-    ...piece.draw(solved.job, solved.design),
-    id: piece.id,
-    faceUp: piece.faceUp,
-  }));
+  const drawn = templatesOf(solved.job, solved.design, newShop());
   const sheets = laySheets(drawn, papers[paper], info, sayWith(job.show));
   tell('write');
   return toPdf(sheets, {

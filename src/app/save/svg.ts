@@ -1,7 +1,9 @@
 import { sayWith } from '../../../geometry/layout.ts';
 import { threeViews } from '../../../geometry/views/index.ts';
+import { drawPiece } from '../../../templates/pieces/index.ts';
 import type { Piece } from '../../../templates/pieces/piece.ts';
 import { em, pieceSheet, type Sheet, viewSheet } from '../../../templates/sheets.ts';
+import { newShop } from '../../../templates/shop/index.ts';
 import { toSvg } from '../../../templates/svg.ts';
 import { sheetInfo } from '../../../templates/title-block.ts';
 import type { Built } from '../store.ts';
@@ -15,8 +17,12 @@ export const viewsSvg = ({ job, design }: Built): string => {
   return svgOf(viewSheet(threeViews(job, design, em, say), sheetInfo(job, version), say));
 };
 
-/** One template at true size with its check bars, as an SVG file's text. */
-export const pieceSvg = ({ job, design }: Built, piece: Piece): string => {
-  const drawn = { ...piece.draw(job, design), id: piece.id, faceUp: piece.faceUp };
-  return svgOf(pieceSheet(drawn, sheetInfo(job, version), sayWith(job.show)));
-};
+/** The drawings of one template at true size with their check bars, each as an SVG file's name and text. */
+export const pieceSvgs = (
+  { job, design }: Built,
+  piece: Piece,
+): readonly { readonly id: string; readonly svg: string }[] =>
+  drawPiece(piece, job, design, newShop()).map((drawn) => ({
+    id: drawn.id,
+    svg: svgOf(pieceSheet(drawn, sheetInfo(job, version), sayWith(job.show))),
+  }));

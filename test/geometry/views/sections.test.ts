@@ -5,7 +5,7 @@ import type { Job } from '../../../geometry/job.ts';
 import { layOut, sayWith } from '../../../geometry/layout.ts';
 import { bounds } from '../../../geometry/shape/index.ts';
 import { views } from '../../../geometry/views/index.ts';
-import { pieces } from '../../../templates/pieces/index.ts';
+import { drawnPiece } from '../../drawn.ts';
 import { built, workedExample } from '../../solved.ts';
 
 const make = (values: Readonly<Record<string, unknown>>) =>
@@ -99,11 +99,7 @@ describe('a floor that follows the dome', () => {
     const view = views.tail(job, design);
     expect(radii(view, 'saddle')).toContain(3000);
     expect(radii(view, 'element')).toEqual([3000, 3000]);
-    const piece = (id: string) => {
-      const found = pieces.find((one) => one.id === id);
-      if (found === undefined) throw new Error(`no ${id}`);
-      return found.draw(job, design);
-    };
+    const piece = (id: string) => drawnPiece(id, job, design);
     expect(radii(piece('saddle'), 'outline')).toContain(3000);
     expect(radii(piece('end-profile'), 'slotFloor')).toEqual([3000]);
   });
