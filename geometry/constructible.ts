@@ -48,6 +48,7 @@ const tooTight = (
 /** A range of the job's own has to run upwards. */
 const limitProblems = (job: Job): readonly Problem[] =>
   checkIds.flatMap((id) => {
+    if (job.limits[id] === undefined) return [];
     const { range, kind, title } = rangeOf(job, id);
     const bounds = (['doubtfulFrom', 'from', 'to', 'doubtfulTo'] as const).filter((key) => range[key] !== undefined);
     const say = (value: number | undefined) => formatQuantity(value ?? 0, kind, job.show, { unit: true });

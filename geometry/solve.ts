@@ -59,7 +59,11 @@ const solveString = (job: Settled, k: number, shared: Shared): SolvedString => {
   const pull = tension(string, scale);
   const inTheFan = Math.atan((y - line.acrossAtNut) / breakX);
   return {
-    ...line,
+    acrossAtNut: line.acrossAtNut,
+    acrossAtSaddle: line.acrossAtSaddle,
+    breakX,
+    slope,
+    heightAboveFretPlane,
     id: string.id,
     name: string.name,
     setback: point.missed === 0 ? neededSetback : breakX - scale,

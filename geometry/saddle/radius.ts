@@ -16,8 +16,10 @@ export const crownHeight = (fit: Pick<CrownFit, 'radius' | 'c' | 't'>, y: number
   fit.c + fit.t * y - drop(fit.radius, y);
 
 const withMisses = (points: readonly Point[], radius: number | 'flat', c: number, t: number): CrownFit => {
-  const misses = points.map((p) => crownHeight({ radius, c, t }, p.x) - p.y);
-  return { radius, c, t, misses, worst: Math.max(...misses.map(Math.abs)) };
+  const line = { radius, c, t };
+  const misses = points.map((p) => crownHeight(line, p.x) - p.y);
+  const worst = misses.reduce((most, miss) => Math.max(most, Math.abs(miss)), 0);
+  return { radius, c, t, misses, worst };
 };
 
 /**
@@ -26,11 +28,16 @@ const withMisses = (points: readonly Point[], radius: number | 'flat', c: number
  */
 export const fitRadius = (points: readonly Point[], radius: number | 'flat'): CrownFit => {
   const n = points.length;
-  const lifted = points.map((p) => ({ x: p.x, y: p.y + drop(radius, p.x) }));
-  const meanX = lifted.reduce((sum, p) => sum + p.x, 0) / n;
-  const meanY = lifted.reduce((sum, p) => sum + p.y, 0) / n;
-  const sxx = lifted.reduce((sum, p) => sum + (p.x - meanX) ** 2, 0);
-  const sxy = lifted.reduce((sum, p) => sum + (p.x - meanX) * (p.y - meanY), 0);
+  let [meanX, meanY] = [0, 0];
+  for (const { x, y } of points) {
+    meanX += x / n;
+    meanY += (y + drop(radius, x)) / n;
+  }
+  let [sxx, sxy] = [0, 0];
+  for (const { x, y } of points) {
+    sxx += (x - meanX) ** 2;
+    sxy += (x - meanX) * (y + drop(radius, x) - meanY);
+  }
   const t = sxx === 0 ? 0 : sxy / sxx;
   return withMisses(points, radius, meanY - t * meanX, t);
 };
