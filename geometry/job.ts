@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { action } from './schema/action.ts';
+import { alternatives } from './schema/alternatives.ts';
 import { bridge } from './schema/bridge.ts';
 import { choice, text, words } from './schema/field.ts';
 import { guitar } from './schema/guitar.ts';
@@ -21,7 +22,7 @@ export { stringCount } from './schema/strings.ts';
 
 /** What a job file says of itself: that it is one, and how its keys are to be read. */
 export const jobFormat = 'sagitta-job';
-export const jobVersion = 2;
+export const jobVersion = 3;
 
 /** All that a job holds. Lengths in mm, tilt in mm per mm, pitch in Hz. */
 export const jobSchema = z.looseObject({
@@ -62,6 +63,7 @@ export const jobSchema = z.looseObject({
   stock,
   limits,
   setup,
+  alternatives,
 });
 
 /** Keys that nobody knows are kept in the value, but the type speaks only of those in the schema. */
@@ -73,3 +75,4 @@ type Known<T> = T extends readonly (infer U)[]
 
 export type Job = Known<z.infer<typeof jobSchema>>;
 export type JobString = Job['strings']['list'][number];
+export type Alternative = Job['alternatives']['list'][number];

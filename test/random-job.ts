@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { withAlternative } from '../geometry/alternatives.ts';
 import { fieldAt } from '../geometry/fields.ts';
 import type { Job } from '../geometry/job.ts';
 import { randomOutline } from './random-outline.ts';
@@ -136,8 +137,18 @@ export const randomJob = (): fc.Arbitrary<Job> =>
       places: fc.array(fc.record({ x: from(-40, 40), y: from(-8, 30), size: from(1, 8), how: fc.nat(3) }), {
         maxLength: 4,
       }),
+      others: fc.array(
+        fc.record({
+          'bridge.thickness': plain['bridge.thickness'],
+          'bridge.topRadius': plain['bridge.topRadius'],
+          'slot.depth': plain['slot.depth'],
+          'saddle.crown': plain['saddle.crown'],
+          'pins.fromSaddle': plain['pins.fromSaddle'],
+        }),
+        { maxLength: 2 },
+      ),
     })
-    .map(({ values, hangs, strings, mirrored, lopsided, places }) => {
+    .map(({ values, hangs, strings, mirrored, lopsided, places, others }) => {
       const { isNewBridge, isMirrored } = hangs;
       const isPaired = strings.courses === 'pairs' && values['pins.hold'] === 'pins';
       const slot = strings.spread + values['slot.width'] + hangs.slotBeyond;
@@ -147,7 +158,7 @@ export const randomJob = (): fc.Arbitrary<Job> =>
       const depth = Math.min(90, values['bridge.frontToSaddle'] + rows + hangs.behindPins);
       const scale = values['guitar.scale'];
       const fromNut = scale + hangs.fromNut;
-      return put(base, {
+      const job = put(base, {
         ...values,
         work: isNewBridge ? 'bridge' : 'saddle',
         'strings.courses': strings.courses,
@@ -193,4 +204,5 @@ export const randomJob = (): fc.Arbitrary<Job> =>
           width: size + 2,
         })),
       });
+      return others.reduce((so, other, k) => withAlternative(so, `other ${k + 1}`, put(so, other)), job);
     });

@@ -54,8 +54,8 @@ const leaves = (value: unknown, path: string): string[] => {
 };
 
 describe('fieldGroups', () => {
-  it('shows every value of a job once, but for its format and the keys of its lists', () => {
-    const held = leaves(job, '').filter((path) => !/^(format|version)$|\.\*\.id$/.test(path));
+  it('shows every value of a job once, but for its format, the keys of its lists and its alternatives, which are shown beside each other', () => {
+    const held = leaves(job, '').filter((path) => !/^(format|version)$|\.\*\.id$|^alternatives\./.test(path));
     // A range is kept in a job only where it was changed.
     expect(shown.filter((path) => !path.startsWith('limits.')).sort()).toEqual(held.sort());
     expect(shown).toContain('limits.exposure.from');

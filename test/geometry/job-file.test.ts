@@ -46,13 +46,13 @@ describe('what a file is not', () => {
     ['a number', '12', 'a job is a group of values in braces'],
     ['another program’s JSON', '{"name": "other", "version": "1.0.0"}', 'may belong to another program'],
     ['another format', '{"format": "gpx", "version": 1}', 'may belong to another program'],
-    ['a newer version', '{"format": "sagitta-job", "version": 3}', 'reads version 2. Open it with a newer Sagitta'],
+    ['a newer version', '{"format": "sagitta-job", "version": 4}', 'reads version 3. Open it with a newer Sagitta'],
     [
       'a version before the first',
       '{"format": "sagitta-job", "version": 0}',
-      'version is 0; Sagitta reads versions 1 to 2',
+      'version is 0; Sagitta reads versions 1 to 3',
     ],
-    ['a version in words', '{"format": "sagitta-job", "version": "1"}', 'Sagitta reads versions 1 to 2'],
+    ['a version in words', '{"format": "sagitta-job", "version": "1"}', 'Sagitta reads versions 1 to 3'],
   ])('%s', (_, text, words) => {
     const found = says(readJob(text));
     expect(found).toHaveLength(1);
@@ -241,7 +241,7 @@ describe('writeJob', () => {
   it('writes the schema’s order whatever the order was, one value a line, with a line break at the end', () => {
     const shuffled = { ...job, guitar: Object.fromEntries(Object.entries(job.guitar).reverse()) } as Job;
     expect(writeJob(shuffled)).toBe(writeJob(job));
-    expect(writeJob(job)).toMatch(/^\{\n {2}"format": "sagitta-job",\n {2}"version": 2,\n/);
+    expect(writeJob(job)).toMatch(/^\{\n {2}"format": "sagitta-job",\n {2}"version": 3,\n/);
     expect(writeJob(job)).toMatch(/\n\}\n$/);
   });
 });

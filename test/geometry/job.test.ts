@@ -116,6 +116,7 @@ describe('the schema as JSON Schema', () => {
     ['bridge', {}],
     ['pins', []],
     ['version', 1],
+    ['alternatives.list', [{ id: 'A', name: '' }]],
     ['format', 'another'],
   ])('refuses %s as %j, as the reader does', (path, value) => {
     const bad = setAt(job, path, value);

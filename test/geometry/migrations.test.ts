@@ -30,7 +30,7 @@ describe('a job of version 1', () => {
   it('says of itself that it is one, and opens', () => {
     expect(ofItsTime().version).toBe(1);
     const read = readJob(text);
-    expect(read).toMatchObject({ ok: true, job: { version: 2 }, unknown: [] });
+    expect(read).toMatchObject({ ok: true, job: { version: 3 }, unknown: [] });
   });
 
   it('means the same: heights, exposures, break angles, tensions, the slot’s line', () => {
@@ -46,7 +46,7 @@ describe('a job of version 1', () => {
     expect(design.crown.radius).toBeCloseTo(377.9327720106923, 9);
   });
 
-  it('is the worked example, which is kept in version 2 as well', () => {
+  it('is the worked example, which is kept in the present version as well', () => {
     // Version 1 knew of no play: its saddle filled the slot.
     expect(writeJob(setAt(jobOf(text), 'saddle.play', 0.05))).toBe(readFileSync(workedExampleFile, 'utf8'));
     expect(jobOf(text).saddle.play).toBe(0);
@@ -78,7 +78,7 @@ describe('a job of version 1', () => {
     if (!read.ok) throw new Error('refused');
     expect(read.unknown.toSorted()).toEqual(['bridge.glue', 'colour', 'strings.list.G3.maker']);
     const written = JSON.parse(writeJob(read.job));
-    expect(written).toMatchObject({ version: 2, colour: 'brown', bridge: { glue: { kind: 'hide', hours: [12, 24] } } });
+    expect(written).toMatchObject({ version: 3, colour: 'brown', bridge: { glue: { kind: 'hide', hours: [12, 24] } } });
     expect(written.strings.list[3]).toHaveProperty('maker', null);
   });
 
@@ -107,13 +107,42 @@ describe('a job of version 1', () => {
   });
 });
 
+describe('a job of version 2', () => {
+  /** A job as it was saved in version 2 of the format, and what the program of its time worked out from it. */
+  const before = readFileSync(new URL('../jobs/version-2.json', import.meta.url), 'utf8');
+  const then = {
+    exposure: [
+      4.390981494696866, 4.406179627117923, 4.224941432673619, 4.225589987886718, 4.033170407372899, 4.035695376150655,
+      3.833478262925482, 3.834162313219572, 3.629817803153215, 3.625852619107983, 3.4057479075767625, 3.399124492187438,
+    ],
+    breakAngle: [
+      29.466970234209587, 19.730653011221005, 32.904285710824, 18.36415356664115, 28.365191267620062,
+      17.456428467579784, 26.024237169713988, 16.490586967503706, 28.001308671393762, 16.550308364844128,
+      24.7416258227133, 15.033673713520903,
+    ],
+  } as const;
+
+  it('opens, means the same, and has its one design and no alternative', () => {
+    expect(JSON.parse(before).version).toBe(2);
+    expect(readJob(before)).toMatchObject({ ok: true, job: { version: 3 }, unknown: [] });
+    const { job, design } = built(jobOf(before));
+    expect(job.alternatives).toEqual({ present: 'first design', list: [] });
+    for (const key of ['exposure', 'breakAngle'] as const)
+      design.strings.forEach((string, k) => {
+        expect(string[key], `${key} of ${string.name}`).toBeCloseTo(then[key][k] ?? Number.NaN, 9);
+      });
+    const { version: _, ...old } = JSON.parse(before);
+    expect(jobOf(before)).toMatchObject(old);
+  });
+});
+
 describe('migrate', () => {
   it('leaves a job of the version asked for as it is', () => {
     const job = { version: 2, name: 'x' };
     expect(migrate(job, 2)).toBe(job);
   });
 
-  it.each([0, 1.5, 3, '1', null, undefined])('leads nowhere from version %j', (version) => {
-    expect(migrate({ version }, 2)).toBeUndefined();
+  it.each([0, 1.5, 4, '1', null, undefined])('leads nowhere from version %j', (version) => {
+    expect(migrate({ version }, 3)).toBeUndefined();
   });
 });
