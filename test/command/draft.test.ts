@@ -7,6 +7,7 @@ import { afterAll, describe, expect, it, vi } from 'vitest';
 import { jobJsonSchema, readJob } from '../../geometry/job-file.ts';
 import { report } from '../../geometry/report.ts';
 import { readOptions } from '../../src/command/options.ts';
+import { run } from '../../src/command/run.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { type PaperId, papers } from '../../templates/paper.ts';
 import { piecesOf } from '../../templates/pieces/index.ts';
@@ -15,7 +16,7 @@ import { type PdfFile, readPdf } from '../read-pdf.ts';
 import { readSvg } from '../read-svg.ts';
 import { built } from '../solved.ts';
 
-// Each run is a process that has to start first.
+// Each run draws and writes everything.
 vi.setConfig({ testTimeout: 60_000 });
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -24,13 +25,33 @@ const folder = mkdtempSync(join(tmpdir(), 'sagitta-draft-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 let runs = 0;
-/** The command as a process of its own, with an output folder of its own unless the arguments name one. */
-const draft = (...args: readonly string[]) => {
+const withOut = (args: readonly string[]) => {
   const out = join(folder, `out${runs++}`);
-  const command = ['--import', 'tsx', join(root, 'src/command/draft.ts'), ...args];
+  return { out, all: args.includes('--out') ? args : [...args, '--out', out] };
+};
+
+/** The command within this process, with an output folder of its own unless the arguments name one. */
+const draft = async (...args: readonly string[]) => {
+  const { out, all } = withOut(args);
+  const heard = { stdout: '', stderr: '' };
+  const status = await run(all, {
+    say: (text) => {
+      heard.stdout += text;
+    },
+    complain: (text) => {
+      heard.stderr += text;
+    },
+    standing: root,
+  });
+  return { status, ...heard, out };
+};
+
+/** The command as a process of its own, as a person starts it. */
+const draftProcess = (...args: readonly string[]) => {
+  const { out, all } = withOut(args);
   const { status, stdout, stderr } = spawnSync(
     process.execPath,
-    args.includes('--out') ? command : [...command, '--out', out],
+    ['--import', 'tsx', join(root, 'src/command/draft.ts'), ...all],
     { cwd: root, encoding: 'utf8', env: { ...process.env, npm_lifecycle_event: '' } },
   );
   return { status, stdout, stderr, out };
@@ -109,7 +130,7 @@ describe('the draft command', () => {
   it.each(jobs)(
     'drafts %s: check bars true in every file, every number in the report',
     async (_, args, text, paper) => {
-      const { status, stdout, stderr, out } = draft(...args);
+      const { status, stdout, stderr, out } = await draft(...args);
       expect(stderr).toBe('');
       expect(status).toBe(0);
       const read = readJob(text);
@@ -144,8 +165,8 @@ describe('the draft command', () => {
     },
   );
 
-  it('gives the same bytes for the same job', () => {
-    const [a, b] = [draft('--starter', 'wren'), draft('--starter', 'wren')];
+  it('gives the same bytes for the same job', async () => {
+    const [a, b] = [draftProcess('--starter', 'wren'), await draft('--starter', 'wren')];
     const names = listed(a.out);
     expect(names.length).toBeGreaterThan(3);
     expect(listed(b.out)).toEqual(names);
@@ -153,24 +174,24 @@ describe('the draft command', () => {
       expect(readFileSync(join(b.out, name)).equals(readFileSync(join(a.out, name)))).toBe(true);
   });
 
-  it('replaces files that are there, leaves others alone and nothing half-written beside them', () => {
-    const first = draft(workedExample);
+  it('replaces files that are there, leaves others alone and nothing half-written beside them', async () => {
+    const first = await draft(workedExample);
     writeFileSync(join(first.out, 'report.json'), 'old');
     writeFileSync(join(first.out, 'mine.txt'), 'mine');
     const before = listed(first.out);
-    const again = draft(workedExample, '--out', first.out);
+    const again = await draft(workedExample, '--out', first.out);
     expect(again.status).toBe(0);
     expect(JSON.parse(readFileSync(join(first.out, 'report.json'), 'utf8')).format).toBe('sagitta-report');
     expect(readFileSync(join(first.out, 'mine.txt'), 'utf8')).toBe('mine');
     expect(listed(first.out)).toEqual(before);
   });
 
-  it('keeps keys that it does not know, and says so', () => {
+  it('keeps keys that it does not know, and says so', async () => {
     const file = jobFile('unknown.json', (job) => {
       job.workshop = { bench: 3 };
       Object.assign(job.bridge ?? {}, { grain: 'straight' });
     });
-    const { status, stderr } = draft(file);
+    const { status, stderr } = await draft(file);
     expect(status).toBe(0);
     expect(stderr).toContain('workshop');
     expect(stderr).toContain('bridge.grain');
@@ -206,31 +227,31 @@ describe('a job that cannot be drafted', () => {
     return file;
   };
 
-  it.each(bad)('%s: ends with 1, says why, writes nothing', (_, file, says) => {
-    const { status, stdout, stderr, out } = draft(file());
+  it.each(bad)('%s: ends with 1, says why, writes nothing', async (_, file, says) => {
+    const { status, stdout, stderr, out } = await draft(file());
     expect(status).toBe(1);
     expect(stdout).toBe('');
     for (const words of says) expect(stderr).toMatch(words);
     expect(existsSync(out)).toBe(false);
   });
 
-  it('too big for the paper: says so and which would do', () => {
+  it('too big for the paper: says so and which would do', async () => {
     const file = jobFile('long.json', (job) => Object.assign(job.bridge ?? {}, { length: 255 }));
-    const { status, stderr, out } = draft(file, '--paper', 'letter');
+    const { status, stderr, out } = await draft(file, '--paper', 'letter');
     expect(status).toBe(1);
     expect(stderr).toMatch(/does not fit on Letter.*larger paper, A3/);
     expect(existsSync(out)).toBe(false);
   });
 
-  it('into a place that is a file, or whose file is a folder: says so and changes nothing', () => {
+  it('into a place that is a file, or whose file is a folder: says so and changes nothing', async () => {
     const taken = write('taken', 'mine');
-    const at = draft('--out', taken);
+    const at = await draft('--out', taken);
     expect(at.status).toBe(1);
     expect(at.stderr).toMatch(/taken cannot be written: a file stands where a folder is needed/);
     expect(readFileSync(taken, 'utf8')).toBe('mine');
     const blocked = join(folder, 'blocked');
     mkdirSync(join(blocked, 'report.json'), { recursive: true });
-    const over = draft('--out', blocked);
+    const over = await draft('--out', blocked);
     expect(over.status).toBe(1);
     expect(over.stderr).toMatch(/a folder stands where a file is needed/);
     expect(listed(blocked)).toEqual([]);
@@ -250,20 +271,20 @@ describe('what it is asked', () => {
     expect(readOptions(args)).toEqual({ kind: 'wrong', says: expect.stringMatching(says) });
   });
 
-  it('what is wrong ends with 2 and a hint at --help', () => {
-    const { status, stdout, stderr, out } = draft('--frob');
+  it('what is wrong ends with 2 and a hint at --help', async () => {
+    const { status, stdout, stderr, out } = draftProcess('--frob');
     expect(status).toBe(2);
     expect(stdout).toBe('');
     expect(stderr).toMatch(/--frob[\s\S]*--help/);
     expect(existsSync(out)).toBe(false);
   });
 
-  it('--help tells of every option and starter, --schema prints the schema', () => {
-    const help = draft('--help');
+  it('--help tells of every option and starter, --schema prints the schema', async () => {
+    const help = await draft('--help');
     expect(help.status).toBe(0);
     for (const word of ['--out', '--paper', '--starter', '--schema', '--help', ...starters.map(({ id }) => id)])
       expect(help.stdout).toContain(word);
-    const schema = draft('--schema');
+    const schema = await draft('--schema');
     expect(schema.status).toBe(0);
     expect(JSON.parse(schema.stdout)).toEqual(JSON.parse(JSON.stringify(jobJsonSchema())));
     for (const { out } of [help, schema]) expect(existsSync(out)).toBe(false);
