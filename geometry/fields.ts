@@ -139,6 +139,13 @@ export function patternOf(path: string): string | undefined {
   return keys.join('.');
 }
 
+const inOrder: ReadonlyMap<string, number> = new Map(
+  fieldGroups.flatMap(({ fields }) => fields).map(({ path }, place) => [path, place]),
+);
+
+/** The place of a path's field in the order of the bench, from 0; behind all others where no field is. */
+export const benchOrder = (path: string): number => inOrder.get(patternOf(path) ?? path) ?? inOrder.size;
+
 /** The most items that a list may hold; undefined where no list is, or one that may be of any length. */
 export function mostItems(path: string): number | undefined {
   const def = (schemaAt(path) as z.core.$ZodTypes | undefined)?._zod.def;

@@ -3,6 +3,7 @@ import type { Drawing, Label } from '../drawing.ts';
 import { boundsOfPrimitives, layOut } from '../layout.ts';
 import { moved } from '../marks.ts';
 import type { Settled } from '../settle.ts';
+import type { Point } from '../shape/types.ts';
 import { above } from './above.ts';
 import { middle } from './middle.ts';
 import { stretched } from './stretch.ts';
@@ -10,6 +11,11 @@ import { tail } from './tail.ts';
 
 /** Every view, in the order in which they are shown one by one. A new one is a file beside this one and a line here; `threeViews` places three of them. */
 export const views = { above, tail, middle } as const;
+
+/** Three views on one sheet, and where each lies on it, mm. */
+export interface Sheet extends Drawing {
+  readonly places: Readonly<Record<keyof typeof views, Point>>;
+}
 
 /**
  * The three views on one sheet, in third-angle arrangement (ISO 5456-2): from above; below it the view from the tail, on the same axis across; to the right of that the section, on the same
@@ -21,7 +27,7 @@ export const threeViews = (
   em: number,
   say: (label: Label) => string,
   heights = 1,
-): Drawing => {
+): Sheet => {
   const from = {
     above: above(job, design),
     tail: stretched(tail(job, design), heights),
@@ -36,6 +42,7 @@ export const threeViews = (
   return {
     id: 'drawing',
     title: 'Three views',
+    places: { above: { x: 0, y: 0 }, tail: { x: 0, y: down }, middle: { x: right, y: down } },
     marks: [
       ...moved(from.above.marks, 0, 0, 'above.'),
       ...moved(from.tail.marks, 0, down, 'tail.'),

@@ -102,6 +102,9 @@ const centreFront = (outline: Path): number => {
   return hits.length === 0 ? minY : Math.min(...hits);
 };
 
+/** Where a free outline's front edge meets the centre line, in the measure of its points, mm. Throws a RangeError for too few points. */
+export const freeFront = (bridge: Given): number => centreFront(drawn(bridge));
+
 const tooFew = (bridge: Given): boolean => allRound(bridge).length < fewest;
 
 /** An outline through points of its own: smooth or with corners, its treble half mirrored or each side by itself. */
