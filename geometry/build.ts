@@ -1,6 +1,6 @@
-import { unbuildable } from './constructible.ts';
 import type { Job } from './job.ts';
 import { type Solved, solve } from './solve.ts';
+import { unbuildable } from './unbuildable.ts';
 
 /**
  * A job's numbers as `solve` gives them, if what they describe can be drawn and made: a slot, pin holes and wings that do not fit the bridge are problems too. Whatever draws, reports or advises goes by

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { jobFormat, jobVersion } from './job-format.ts';
 import { action } from './schema/action.ts';
 import { alternatives } from './schema/alternatives.ts';
 import { bridge } from './schema/bridge.ts';
@@ -17,12 +18,9 @@ import { strings } from './schema/strings.ts';
 import { strung } from './schema/strung.ts';
 import { top } from './schema/top.ts';
 
+export { jobFormat, jobVersion } from './job-format.ts';
 export { type FieldWords, keyPattern, notTaken, words } from './schema/field.ts';
 export { stringCount } from './schema/strings.ts';
-
-/** What a job file says of itself: that it is one, and how its keys are to be read. */
-export const jobFormat = 'sagitta-job';
-export const jobVersion = 3;
 
 /** All that a job holds. Lengths in mm, tilt in mm per mm, pitch in Hz. */
 export const jobSchema = z.looseObject({

@@ -7,3 +7,10 @@ export interface Problem {
   /** One or two plain sentences that name the value, the limit and the way out. Lengths in mm. */
   readonly says: string;
 }
+
+/** What one look at a job finds: a problem, or nothing. */
+export type Found = Problem | undefined | false;
+
+/** The problems among what several looks found. */
+export const found = (...candidates: readonly Found[]): readonly Problem[] =>
+  candidates.filter((c): c is Problem => !!c);

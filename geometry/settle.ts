@@ -1,9 +1,9 @@
 import { footprints } from './bridge/footprints/index.ts';
 import { type FittedScale, fewestFrets, fitScale } from './instrument/scale.ts';
 import { missingReadings, type NeckPlaneAtPitch, neckPlaneAtPitch } from './instrument/strung.ts';
-import { type Job, words } from './job.ts';
+import type { Job } from './job.ts';
 import type { Problem } from './problem.ts';
-import { strung as strungSchema } from './schema/strung.ts';
+import { strungLabels } from './schema/strung-labels.ts';
 
 /** A job whose readings are settled: every measurement that may be worked out from others stands as a number. */
 export type Settled = Job & {
@@ -30,7 +30,7 @@ export type Settling =
 /** A bridge whose outline is drawn by points has the length and depth that these give it. */
 const sized = (bridge: Job['bridge']): Job['bridge'] => ({ ...bridge, ...footprints[bridge.footprint].size?.(bridge) });
 
-const label = (key: keyof Job['strung']): string => words.get(strungSchema.shape[key])?.label ?? key;
+const label = (key: keyof Job['strung']): string => strungLabels[key];
 
 /** Puts numbers in place of the words that say where they come from, or says which readings are missing. */
 export const settle = (job: Job): Settling => {

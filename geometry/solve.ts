@@ -4,7 +4,6 @@ import { leavesAt, pinCentres } from './bridge/pins.ts';
 import { profileHeights } from './bridge/profile.ts';
 import { type SaddleLine, saddleLineAt, slotLine } from './bridge/slot.ts';
 import { deckHeight, floorRadius, topHeight, undersideHeight } from './bridge/surface.ts';
-import { unsolvable } from './constructible.ts';
 import type { Design, SolvedString } from './design.ts';
 import { fretAt } from './instrument/frets.ts';
 import { neededSetback } from './instrument/setbacks.ts';
@@ -19,6 +18,7 @@ import { bestRadius, type CrownFit } from './saddle/radius.ts';
 import { type Settled, settle } from './settle.ts';
 import { drop } from './shape/sagitta.ts';
 import type { Point } from './shape/types.ts';
+import { unsolvable } from './unsolvable.ts';
 
 const DEGREES = 180 / Math.PI;
 

@@ -1,7 +1,7 @@
 import type { Design, SolvedString } from '../design.ts';
 import { isSecond } from '../instrument/courses.ts';
 import type { Job } from '../job.ts';
-import type { Problem } from '../problem.ts';
+import { type Found, found, type Problem } from '../problem.ts';
 import type { Settled } from '../settle.ts';
 import { circle } from '../shape/arc.ts';
 import { pathIntersections } from '../shape/intersect.ts';
@@ -14,27 +14,6 @@ import { footprintOutline } from './outline.ts';
 import { pinCentres } from './pins.ts';
 import { saddleLineAt } from './slot.ts';
 import { deckHeight, undersideHeight } from './surface.ts';
-
-type Found = Problem | undefined | false;
-const found = (...candidates: readonly Found[]): readonly Problem[] => candidates.filter((c): c is Problem => !!c);
-
-/** What keeps the pin row's numbers from making a row; empty where they make one. */
-export const rowProblems = ({ pins, strings }: Job, mm: SayLength): readonly Problem[] =>
-  found(
-    pins.row === 'arc' &&
-      2 * Math.abs(pins.arcRise) >= pins.spread && {
-        path: 'pins.arcRise',
-        value: pins.arcRise,
-        says: `A row ${mm(pins.spread)} wide on an arc of ${mm(Math.abs(pins.arcRise))} would be more than half a circle. Make its sagitta less than ${mm(pins.spread / 2, 'down')}.`,
-      },
-    strings.courses === 'pairs' &&
-      pins.hold === 'pins' &&
-      pins.secondAside >= pins.spread && {
-        path: 'pins.secondAside',
-        value: pins.secondAside,
-        says: `A second row ${mm(pins.secondAside)} aside leaves nothing of a pin spread of ${mm(pins.spread)}. Make it less than ${mm(pins.spread, 'down')}.`,
-      },
-  );
 
 const insideOf = (inner: Path, outer: Path): boolean =>
   contains(outer, start(inner)) && pathIntersections(inner, outer).length === 0;

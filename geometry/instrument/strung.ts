@@ -1,5 +1,5 @@
 import type { Job } from '../job.ts';
-import { notTaken } from '../schema/field.ts';
+import { notTaken } from '../schema/not-taken.ts';
 import { fretAt } from './frets.ts';
 
 type Strung = Job['strung'];

@@ -31,8 +31,7 @@ export interface FieldWords {
 
 type Only = { readonly path: string } & ({ readonly is: string } | { readonly isNot: string });
 
-/** What stands in place of a reading that nobody has taken. */
-export const notTaken = 'not taken';
+export { notTaken } from './not-taken.ts';
 
 /** The words of every field, kept beside the one schema and keyed by it. */
 export const words = z.registry<FieldWords>();

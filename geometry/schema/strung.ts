@@ -1,10 +1,11 @@
 import * as z from 'zod/mini';
 import { notTaken, numberOr } from './field.ts';
+import { strungLabels } from './strung-labels.ts';
 
 /** What is read on the guitar while its old strings still hang on it, at pitch. */
 export const strung = z.looseObject({
   thickness: numberOr(notTaken, {
-    label: 'Old bridge, thickness',
+    label: strungLabels.thickness,
     help: 'Thickness of the old bridge at the middle, on the centre line, from the top up to the deck.',
     kind: 'length',
     min: 1,
@@ -12,7 +13,7 @@ export const strung = z.looseObject({
     preset: notTaken,
   }),
   exposure: numberOr(notTaken, {
-    label: 'Old saddle, exposure',
+    label: strungLabels.exposure,
     help: 'Old saddle standing above the old bridge, at the middle of the string row.',
     kind: 'length',
     min: 0,
@@ -20,7 +21,7 @@ export const strung = z.looseObject({
     preset: notTaken,
   }),
   actionBass: numberOr(notTaken, {
-    label: 'Action as it is, bass',
+    label: strungLabels.actionBass,
     help: 'Underside of the open bass string to the crown of fret 12, at pitch, before anything is taken off.',
     kind: 'length',
     min: 0.2,
@@ -28,7 +29,7 @@ export const strung = z.looseObject({
     preset: notTaken,
   }),
   actionTreble: numberOr(notTaken, {
-    label: 'Action as it is, treble',
+    label: strungLabels.actionTreble,
     help: 'Underside of the open treble string to the crown of fret 12, at pitch, before anything is taken off.',
     kind: 'length',
     min: 0.2,
@@ -36,7 +37,7 @@ export const strung = z.looseObject({
     preset: notTaken,
   }),
   firstFretBass: numberOr(notTaken, {
-    label: 'First fret as it is, bass',
+    label: strungLabels.firstFretBass,
     help: 'Underside of the open bass string to the crown of fret 1, at pitch.',
     kind: 'length',
     min: 0,
@@ -44,7 +45,7 @@ export const strung = z.looseObject({
     preset: notTaken,
   }),
   firstFretTreble: numberOr(notTaken, {
-    label: 'First fret as it is, treble',
+    label: strungLabels.firstFretTreble,
     help: 'Underside of the open treble string to the crown of fret 1, at pitch.',
     kind: 'length',
     min: 0,
@@ -52,7 +53,7 @@ export const strung = z.looseObject({
     preset: notTaken,
   }),
   relief: numberOr(notTaken, {
-    label: 'Relief as it is',
+    label: strungLabels.relief,
     help: 'The largest gap between the fret crowns and a straightedge laid from fret 1 to the body joint, at pitch.',
     kind: 'length',
     min: 0,
@@ -60,7 +61,7 @@ export const strung = z.looseObject({
     preset: notTaken,
   }),
   light: numberOr(notTaken, {
-    label: 'Light over the old bridge',
+    label: strungLabels.light,
     help: 'Straightedge on the frets at pitch, between the strings, carried over the old bridge: the light between it and the deck at the middle; negative by as much as it would lie below.',
     kind: 'length',
     min: -12,
