@@ -6,6 +6,7 @@ import { afterEach, expect, it, vi } from 'vitest';
 import { App } from '../../src/app/App.tsx';
 import { BenchContext } from '../../src/app/use-bench.ts';
 import { demoBench } from './bench.ts';
+import { findLabelled, labelled } from './labelled.ts';
 
 afterEach(cleanup);
 // jsdom lays nothing out, so it cannot scroll.
@@ -33,7 +34,7 @@ const open = () => {
   return { bench, mark, user: userEvent.setup() };
 };
 
-const field = (label: string) => screen.getByLabelText<HTMLInputElement>(label);
+const field = (label: string) => labelled(label);
 const retype = async (user: ReturnType<typeof userEvent.setup>, input: HTMLInputElement, text: string) => {
   await user.clear(input);
   await user.type(input, text);
@@ -132,8 +133,8 @@ it('takes “flat” by its word or by its button, and gives the number back', a
 it('shows only the fields that count, and a field’s help and usual range while it is in focus', async () => {
   const { user } = open();
   expect(field('Belly width')).toBeTruthy();
-  await user.selectOptions(screen.getByLabelText('Footprint'), 'rectangle');
-  expect(screen.queryByLabelText('Belly width')).toBeNull();
+  await user.selectOptions(labelled('Footprint'), 'rectangle');
+  expect(findLabelled('Belly width')).toBeUndefined();
   await user.click(field('Relief'));
   const help = document.getElementById(field('Relief').getAttribute('aria-describedby') ?? '');
   expect(help?.textContent).toContain('straightedge laid from fret 1 to the body joint');
@@ -154,7 +155,7 @@ it('lets a string be changed, added and removed in its table', async () => {
   await retype(user, field('Core, E4'), 'x');
   expect(screen.getByText(/“x”/).getAttribute('role')).toBe('alert');
   await user.click(screen.getByRole('button', { name: 'Remove E2' }));
-  expect(screen.queryByLabelText('Gauge, E2')).toBeNull();
+  expect(findLabelled('Gauge, E2')).toBeUndefined();
   await user.keyboard('{Control>}z{/Control}');
   expect(field('Gauge, E2')).toBeTruthy();
 });

@@ -11,6 +11,7 @@ import { isReading } from '../../src/app/findings/reading.ts';
 import { createBench } from '../../src/app/store.ts';
 import { BenchContext } from '../../src/app/use-bench.ts';
 import { demoBench, starterJob } from './bench.ts';
+import { labelled } from './labelled.ts';
 
 vi.setConfig({ testTimeout: 30_000 });
 
@@ -57,7 +58,7 @@ describe('a range that is being changed', () => {
     const before = order();
     expect(before[0]).toBe('exposure');
     await user.click(screen.getByRole('button', { name: 'Change the range: Exposure' }));
-    const to = screen.getByLabelText<HTMLInputElement>('Exposure, right to');
+    const to = labelled('Exposure, right to');
     await user.click(to);
     // The demo's saddle stands 4.61 mm out at E2: with 4.7 it is right, on the way to 4.75.
     await user.keyboard('4.75');
@@ -74,7 +75,7 @@ describe('a range that is being changed', () => {
     const { user } = open();
     await user.click(screen.getByText(/checks are right$/));
     await user.click(screen.getByRole('button', { name: 'Change the range: Relief' }));
-    const from = screen.getByLabelText<HTMLInputElement>('Relief, right from');
+    const from = labelled('Relief, right from');
     await user.type(from, '0.2');
     expect(finding('relief').dataset.level).not.toBe('right');
     expect(finding('relief').closest('.right')).not.toBeNull();
@@ -84,7 +85,7 @@ describe('a range that is being changed', () => {
     expect(before.indexOf('inSlot')).toBeGreaterThan(0);
     await user.click(screen.getByRole('button', { name: 'Change the range: Saddle in the slot' }));
     // The demo has 49.6 % of it in the slot.
-    await user.type(screen.getByLabelText('Saddle in the slot, doubtful from'), '49.8');
+    await user.type(labelled('Saddle in the slot, doubtful from'), '49.8');
     expect(finding('inSlot').dataset.level).toBe('wrong');
     expect(order()).toEqual(before);
   });

@@ -10,6 +10,7 @@ import { Strings } from '../../src/app/numbers/Strings.tsx';
 import { createBench } from '../../src/app/store.ts';
 import { BenchContext } from '../../src/app/use-bench.ts';
 import { unreadJob } from './bench.ts';
+import { findLabelled, labelled } from './labelled.ts';
 
 afterEach(cleanup);
 vi.setConfig({ testTimeout: 120_000 });
@@ -25,7 +26,7 @@ const open = (job = unreadJob()) => {
   );
   return { bench, job: () => bench.getState().job, user: userEvent.setup() };
 };
-const field = (label: string) => screen.getByLabelText<HTMLInputElement>(label);
+const field = (label: string) => labelled(label);
 const fold = (id: string) => {
   const found = document.querySelector<HTMLDetailsElement>(`[data-fold="${id}"]`);
   if (found === null) throw new Error(`no fold ${id}`);
@@ -76,7 +77,7 @@ describe('a reading that need not be taken', () => {
   it('may be “none”, as the hole for a wire is: its place is asked for only once there is one', async () => {
     const { user, job } = open();
     expect(field('Wire hole').placeholder).toBe('none');
-    expect(screen.queryByLabelText('Wire hole, across')).toBeNull();
+    expect(findLabelled('Wire hole, across')).toBeUndefined();
     await user.type(field('Wire hole'), '2.5');
     expect(job().saddle.wireHole).toBe(2.5);
     expect(field('Wire hole, across')).toBeTruthy();
@@ -240,20 +241,20 @@ describe('the measured frets', () => {
 describe('the strings’ setbacks', () => {
   it('are typed, or shown as they are computed, or have a column for what was heard', async () => {
     const { user, bench } = open();
-    const setbacks = screen.getByLabelText('Setbacks');
+    const setbacks = labelled('Setbacks');
     expect(field('Setback, E2').tagName).toBe('INPUT');
-    expect(screen.queryByLabelText('Heard at fret 12, E2')).toBeNull();
+    expect(findLabelled('Heard at fret 12, E2')).toBeUndefined();
     await user.selectOptions(setbacks, 'computed');
     const needed = bench.getState().built?.design.strings[0]?.neededSetback ?? Number.NaN;
-    expect(screen.queryByLabelText('Setback, E2')).toBeNull();
-    expect(Number(screen.getByLabelText('Setback needed, E2').textContent)).toBeCloseTo(needed, 2);
+    expect(findLabelled('Setback, E2')).toBeUndefined();
+    expect(Number(labelled('Setback needed, E2').textContent)).toBeCloseTo(needed, 2);
     const finger = field('Finger’s allowance');
     await user.clear(finger);
     await user.type(finger, '0.5');
     // The allowance is added to each computed setback, by its definition; it stood at 1 mm.
-    expect(Number(screen.getByLabelText('Setback needed, E2').textContent)).toBeCloseTo(needed - 0.5, 2);
+    expect(Number(labelled('Setback needed, E2').textContent)).toBeCloseTo(needed - 0.5, 2);
     await user.selectOptions(setbacks, 'heard');
-    expect(screen.queryByLabelText('Finger’s allowance')).toBeNull();
+    expect(findLabelled('Finger’s allowance')).toBeUndefined();
     const heard = field('Heard at fret 12, E2');
     expect(heard.placeholder).toBe('not taken');
     await user.type(heard, '3');

@@ -14,6 +14,7 @@ import { Strings } from '../../src/app/numbers/Strings.tsx';
 import { createBench } from '../../src/app/store.ts';
 import { BenchContext } from '../../src/app/use-bench.ts';
 import { starterJob } from './bench.ts';
+import { findLabelled, labelled } from './labelled.ts';
 
 afterEach(cleanup);
 vi.setConfig({ testTimeout: 30_000 });
@@ -141,18 +142,18 @@ describe('a free outline', () => {
 describe('strings whose places are typed', () => {
   it('begin where they are, so that nothing moves, in one step, with columns of their own', async () => {
     const { user, bench } = open(starterJob('kestrel'));
-    expect(screen.queryByLabelText('Place at the saddle, E2')).toBeNull();
+    expect(findLabelled('Place at the saddle, E2')).toBeUndefined();
     const before = bench.getState().built?.design.strings ?? [];
-    await user.selectOptions(screen.getByLabelText('Spacing'), 'typed');
+    await user.selectOptions(labelled('Spacing'), 'typed');
     const after = bench.getState().built?.design.strings ?? [];
     after.forEach((string, k) => {
       expect(string.acrossAtNut).toBeCloseTo(before[k]?.acrossAtNut ?? Number.NaN, 9);
       expect(string.acrossAtSaddle).toBeCloseTo(before[k]?.acrossAtSaddle ?? Number.NaN, 9);
     });
     expect(before.length).toBeGreaterThan(0);
-    expect(screen.getByLabelText('Place at the saddle, E2')).toBeTruthy();
+    expect(labelled('Place at the saddle, E2')).toBeTruthy();
     // What the places say themselves is no longer asked for.
-    expect(screen.queryByLabelText('String spread at the saddle')).toBeNull();
+    expect(findLabelled('String spread at the saddle')).toBeUndefined();
     expect(steps(bench)).toEqual(['Spacing']);
     bench.undo();
     expect(getAt(bench.getState().job, 'strings.spacing')).toBe('gaps');
@@ -163,11 +164,11 @@ describe('a set of strings', () => {
   it('is put in as one step, and taken back', async () => {
     const { user, bench, job } = open();
     const before = job().strings;
-    await user.selectOptions(screen.getByLabelText('Set'), 'twelve');
+    await user.selectOptions(labelled('Set'), 'twelve');
     await user.click(screen.getByRole('button', { name: 'Put in' }));
     expect(job().strings.list).toHaveLength(12);
     expect(job().strings.courses).toBe('pairs');
-    expect(screen.getByLabelText('Within a pair')).toBeTruthy();
+    expect(labelled('Within a pair')).toBeTruthy();
     expect(steps(bench)).toEqual(['set: twelve steel strings in pairs']);
     bench.undo();
     expect(job().strings).toEqual(before);
@@ -191,11 +192,11 @@ describe('the help', () => {
   it('shows a sketch of where the number in focus is measured, which is not read out; none where there is nothing to measure', async () => {
     const { user } = open();
     expect(document.querySelector('.sketch')).toBeNull();
-    await user.click(screen.getByLabelText('Depth at the tips'));
+    await user.click(labelled('Depth at the tips'));
     const sketch = document.querySelector('.sketch');
     expect(sketch?.getAttribute('aria-hidden')).toBe('true');
     expect(sketch?.querySelectorAll('.lit').length).toBeGreaterThan(0);
-    await user.click(screen.getByLabelText('Guitar for'));
+    await user.click(labelled('Guitar for'));
     expect(document.querySelector('.sketch')).toBeNull();
   });
 });

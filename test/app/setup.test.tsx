@@ -8,6 +8,7 @@ import { SetUp } from '../../src/app/setup/SetUp.tsx';
 import { type Built, createBench } from '../../src/app/store.ts';
 import { BenchContext } from '../../src/app/use-bench.ts';
 import { demoBench, starterJob } from './bench.ts';
+import { labelled } from './labelled.ts';
 
 afterEach(cleanup);
 vi.setConfig({ testTimeout: 120_000 });
@@ -22,7 +23,7 @@ const open = (bench = demoBench()) => {
   return { bench, log: () => bench.getState().job.setup.log, user: userEvent.setup() };
 };
 type User = ReturnType<typeof userEvent.setup>;
-const field = (label: string) => screen.getByLabelText<HTMLInputElement>(label);
+const field = (label: string) => labelled(label);
 const newReading = (user: User) => user.click(screen.getByRole('button', { name: 'New reading' }));
 const type = async (user: User, label: string, text: string) => {
   await user.clear(field(label));
