@@ -3,19 +3,34 @@ import type { Drawing, Label } from '../drawing.ts';
 import { boundsOfPrimitives, layOut } from '../layout.ts';
 import { moved } from '../marks.ts';
 import type { Settled } from '../settle.ts';
-import type { Point } from '../shape/types.ts';
+import type { Bounds } from '../shape/types.ts';
 import { above } from './above.ts';
 import { middle } from './middle.ts';
+import type { Place } from './place.ts';
 import { stretched } from './stretch.ts';
 import { tail } from './tail.ts';
 
 /** Every view, in the order in which they are shown one by one. A new one is a file beside this one and a line here; `threeViews` places three of them. */
 export const views = { above, tail, middle } as const;
 
-/** Three views on one sheet, and where each lies on it, mm. */
-export interface Sheet extends Drawing {
-  readonly places: Readonly<Record<keyof typeof views, Point>>;
+export type ViewName = keyof typeof views;
+
+/** One drawing of several views, and where each view stands in it. */
+export interface Placed extends Drawing {
+  readonly places: Readonly<Partial<Record<ViewName, Place>>>;
 }
+
+/** Three views on one sheet, and where each stands on it. */
+export interface Sheet extends Placed {
+  readonly places: Readonly<Record<ViewName, Place>>;
+}
+
+/** A view by itself, its heights drawn so many times as large; from above there are none. */
+export const viewAlone = (name: ViewName, job: Settled, design: Design, heights = 1): Placed => {
+  const view = views[name](job, design);
+  const factor = name === 'above' ? 1 : heights;
+  return { ...stretched(view, factor), places: { [name]: { x: 0, y: 0, heights: factor } } };
+};
 
 /**
  * The three views on one sheet, in third-angle arrangement (ISO 5456-2): from above; below it the view from the tail, on the same axis across; to the right of that the section, on the same
@@ -39,10 +54,20 @@ export const threeViews = (
   const middleRoom = room(from.middle);
   const down = aboveRoom.maxY - Math.min(tailRoom.minY, middleRoom.minY) + 1.2 * em;
   const right = tailRoom.maxX - middleRoom.minX + 2 * em;
+  const place = (x: number, y: number, heights: number, { minX, minY, maxX, maxY }: Bounds): Place => ({
+    x,
+    y,
+    heights,
+    room: { minX: minX + x, minY: minY + y, maxX: maxX + x, maxY: maxY + y },
+  });
   return {
     id: 'drawing',
     title: 'Three views',
-    places: { above: { x: 0, y: 0 }, tail: { x: 0, y: down }, middle: { x: right, y: down } },
+    places: {
+      above: place(0, 0, 1, aboveRoom),
+      tail: place(0, down, heights, tailRoom),
+      middle: place(right, down, heights, middleRoom),
+    },
     marks: [
       ...moved(from.above.marks, 0, 0, 'above.'),
       ...moved(from.tail.marks, 0, down, 'tail.'),

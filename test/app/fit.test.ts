@@ -11,10 +11,10 @@ const rooms = [{ width: 796, height: 590 }, { width: 740, height: 500 }, { width
 describe.each(starters)('$id on the screen', ({ id }) => {
   const { job, design } = built(starterJob(id));
   const say = sayWith(job.show);
-  const marks = (em: number) => threeViews(job, design, em, say, 3).marks;
+  const draw = (em: number) => threeViews(job, design, em, say, 3);
 
   it.each(rooms)('fills a room of $width × $height px with texts 13 px high, nothing cut off', (room) => {
-    const fitted = fitRoom({ marks, say, room, text: 13 });
+    const fitted = fitRoom({ draw, say, room, text: 13 });
     const { left, top, width, height } = fitted.view;
     const b = boundsOfPrimitives(fitted.primitives);
     expect(b.minX).toBeGreaterThanOrEqual(left);
@@ -23,7 +23,7 @@ describe.each(starters)('$id on the screen', ({ id }) => {
     expect(b.maxY).toBeLessThanOrEqual(top + height);
     expect(fitted.width).toBeLessThanOrEqual(room.width + 1e-6);
     // Where even the least that it asks for is more than there is, it is scrolled.
-    const needed = Math.max(room.height ?? Number.POSITIVE_INFINITY, leastHeight({ marks, say, text: 13 }));
+    const needed = Math.max(room.height ?? Number.POSITIVE_INFINITY, leastHeight({ draw, say, text: 13 }));
     expect(fitted.height).toBeLessThanOrEqual(needed + 1e-6);
     const filled = Math.max(
       ((b.maxX - b.minX) * fitted.scale) / room.width,
@@ -37,24 +37,24 @@ describe.each(starters)('$id on the screen', ({ id }) => {
   });
 
   it('is rather scrolled than crowded where the room is low', () => {
-    const low = fitRoom({ marks, say, room: { width: 740, height: 260 }, text: 13 });
+    const low = fitRoom({ draw, say, room: { width: 740, height: 260 }, text: 13 });
     expect(low.height).toBeGreaterThan(260);
     expect(low.scale).toBeGreaterThan(1.5);
   });
 
   it('is whole in a room of the least height that it asks for', () => {
-    const least = leastHeight({ marks, say, text: 13 });
-    const { height, scale } = fitRoom({ marks, say, room: { width: 796, height: least }, text: 13 });
+    const least = leastHeight({ draw, say, text: 13 });
+    const { height, scale } = fitRoom({ draw, say, room: { width: 796, height: least }, text: 13 });
     expect(height).toBeLessThanOrEqual(least);
     expect(scale).toBeGreaterThan(1.5);
-    expect(fitRoom({ marks, say, room: { width: 796, height: least - 60 }, text: 13 }).height).toBeGreaterThan(
+    expect(fitRoom({ draw, say, room: { width: 796, height: least - 60 }, text: 13 }).height).toBeGreaterThan(
       least - 60,
     );
   });
 
   it('keeps a scale that still fits', () => {
     const room = { width: 796, height: 590 };
-    const { scale } = fitRoom({ marks, say, room, text: 13 });
-    expect(fitRoom({ marks, say, room, text: 13, seed: scale }).scale).toBe(scale);
+    const { scale } = fitRoom({ draw, say, room, text: 13 });
+    expect(fitRoom({ draw, say, room, text: 13, seed: scale }).scale).toBe(scale);
   });
 });

@@ -1,40 +1,27 @@
+import { useId } from 'react';
 import { words } from '../words.ts';
 
-/** How many times as large heights may be drawn. */
-export const heightSteps = [1, 2, 3, 5] as const;
-export type HeightStep = (typeof heightSteps)[number];
-
-interface Chosen {
-  readonly value: HeightStep;
-  readonly onChange: (step: HeightStep) => void;
-}
-
-/** The same choice where there is little room. */
-export const HeightsSelect = ({ value, onChange }: Chosen) => (
-  <select
-    aria-label={words.sheet.heights}
-    value={value}
-    onChange={({ target }) => onChange(heightSteps.find((step) => String(step) === target.value) ?? value)}
-  >
-    {heightSteps.map((step) => (
-      <option key={step} value={step}>
-        {words.sheet.times(step)}
-      </option>
-    ))}
-  </select>
-);
+/** How many times as large heights are drawn at first, and at most. */
+export const usualHeights = 3;
+const mostHeights = 10;
 
 /** How many times as large the heights in the views from the tail and along the middle are drawn. */
-export const Heights = ({ value, onChange }: Chosen) => (
-  <fieldset className="heights">
-    <legend>{words.sheet.heights}</legend>
-    <span className="choices">
-      {heightSteps.map((step) => (
-        <label key={step}>
-          <input type="radio" name="heights" value={step} checked={step === value} onChange={() => onChange(step)} />
-          <span>{words.sheet.times(step)}</span>
-        </label>
-      ))}
-    </span>
-  </fieldset>
-);
+export const Heights = ({ value, onChange }: { value: number; onChange: (times: number) => void }) => {
+  const id = useId();
+  return (
+    <div className="heights">
+      <label htmlFor={id}>{words.sheet.heights}</label>
+      <input
+        id={id}
+        type="range"
+        min={1}
+        max={mostHeights}
+        step={1}
+        value={value}
+        aria-valuetext={words.sheet.times(value)}
+        onChange={({ target }) => onChange(Number(target.value))}
+      />
+      <output htmlFor={id}>{words.sheet.times(value)}</output>
+    </div>
+  );
+};

@@ -3,10 +3,14 @@ import { Summary } from '../findings/Summary.tsx';
 import { useBenchState } from '../use-bench.ts';
 import { roomy, three, useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
-import { type HeightStep, Heights } from './Heights.tsx';
+import type { InSight } from './Glass.tsx';
+import { usualHeights } from './Heights.tsx';
+import type { PictureName } from './laying.ts';
+import { closer, type Look, step } from './look.ts';
+import { OnePicture } from './OnePicture.tsx';
 import { Problems } from './Problems.tsx';
 import { Refused } from './Refused.tsx';
-import { ThreeViews } from './ThreeViews.tsx';
+import { Toolbar } from './Toolbar.tsx';
 import { useRoom } from './use-room.ts';
 import { useSeenHeight } from './use-seen.ts';
 import { ViewStrip } from './ViewStrip.tsx';
@@ -24,14 +28,25 @@ export const Sheet = () => {
   const built = useBenchState((state) => state.built);
   const stale = useBenchState((state) => !state.solved.ok);
   const focus = useBenchState((state) => state.focus);
-  const [heights, setHeights] = useState<HeightStep>(3);
+  const [heights, setHeights] = useState(usualHeights);
+  const [name, setName] = useState<PictureName>('three');
+  const [looks, setLooks] = useState<Readonly<Partial<Record<PictureName, Look>>>>({});
+  const [hasTools, setTools] = useState(false);
   const [least, setLeast] = useState(0);
+  const inSight = useRef<InSight>(undefined);
   const seen = useSeenHeight();
   const room = useMemo(
     () => ({ width, height: isRoomy ? height : Math.max(Math.round(seen * 0.56), Math.min(seen - 150, 260)) }),
     [width, height, isRoomy, seen],
   );
-  const shown = built && { built, heights, focus, text: isRoomy ? large : small };
+  // Where there is room for one view at a time, it is one of them.
+  const alone = name === 'three' ? 'above' : name;
+  const picture = hasThree ? name : alone;
+  const onLook = (look: Look | undefined) => setLooks((now) => ({ ...now, [picture]: look }));
+  const onStep = (way: 1 | -1) => {
+    if (inSight.current) onLook(closer(inSight.current.fitted, inSight.current.shown, step ** way));
+  };
+  const shown = built && { built, heights, focus, text: isRoomy ? large : small, room, onLook, inSight };
   return (
     <section className="sheet" aria-label={words.sheet.label} data-stale={stale}>
       <Problems />
@@ -42,11 +57,38 @@ export const Sheet = () => {
           <Refused />
         </div>
       )}
+      {built && (hasThree || hasTools) && (
+        <Toolbar
+          {...{ heights, onStep }}
+          name={hasThree ? name : undefined}
+          onName={setName}
+          onHeights={setHeights}
+          isFitted={looks[picture] === undefined}
+          onFit={() => onLook(undefined)}
+        />
+      )}
       <div className="paper" ref={paper} style={{ '--least': `${least}px` } as CSSProperties}>
         {built === undefined && <p className="none">{words.sheet.none}</p>}
-        {shown && hasThree && <ThreeViews {...shown} room={room} onLeast={setLeast} />}
-        {shown && !hasThree && <ViewStrip {...shown} room={room} onHeights={setHeights} />}
-        {built && hasThree && <Heights value={heights} onChange={setHeights} />}
+        {shown && hasThree && (
+          <OnePicture
+            key={name}
+            {...shown}
+            name={name}
+            look={looks[name]}
+            high={isRoomy ? height : 0}
+            onLeast={setLeast}
+          />
+        )}
+        {shown && !hasThree && (
+          <ViewStrip
+            {...shown}
+            {...{ looks, hasTools }}
+            name={alone}
+            onName={setName}
+            onTools={setTools}
+            over={undefined}
+          />
+        )}
       </div>
     </section>
   );

@@ -1,51 +1,76 @@
-import { useEffect, useEffectEvent, useMemo, useRef, useState } from 'react';
-import { sayWith } from '../../../geometry/layout.ts';
-import { views } from '../../../geometry/views/index.ts';
-import { stretched } from '../../../geometry/views/stretch.ts';
+import { useEffect, useEffectEvent, useLayoutEffect, useMemo, useRef } from 'react';
+import type { ViewName } from '../../../geometry/views/index.ts';
 import { Steps } from '../numbers/Steps.tsx';
 import { words } from '../words.ts';
 import { fitRoom, type Room } from './fit.ts';
-import { type HeightStep, HeightsSelect } from './Heights.tsx';
-import { Picture } from './Picture.tsx';
+import { Glass, type Looked } from './Glass.tsx';
+import { layingOf, viewNames as names } from './laying.ts';
+import type { Look } from './look.ts';
 import { sayViews } from './says.ts';
 import type { Shown } from './shown.ts';
 
-type ViewName = keyof typeof views;
-const names = Object.keys(views) as ViewName[];
-
 interface StripShown extends Shown {
   readonly room: Room;
-  readonly onHeights: (step: HeightStep) => void;
+  /** The view in sight. */
+  readonly name: ViewName;
+  readonly onName: (name: ViewName) => void;
+  readonly looks: Readonly<Partial<Record<ViewName, Look>>>;
+  readonly onLook: Looked['onLook'];
+  readonly over?: Looked['over'];
+  readonly inSight: Looked['inSight'];
+  /** Whether what looks closer and measures is in sight. */
+  readonly hasTools: boolean;
+  readonly onTools: (hasTools: boolean) => void;
 }
 
 /** One view at a time, swiped or chosen by its name. */
-export const ViewStrip = ({ built, room, text, heights, focus, onHeights }: StripShown) => {
+export const ViewStrip = ({
+  built,
+  room,
+  text,
+  heights,
+  focus,
+  name: shownName,
+  onName,
+  looks,
+  onLook,
+  over,
+  inSight,
+  hasTools,
+  onTools,
+}: StripShown) => {
   const strip = useRef<HTMLDivElement>(null);
-  const [at, setAt] = useState(0);
-  const { job, design } = built;
-  const fitted = useMemo(() => {
-    const say = sayWith(job.show);
-    return names.map((name) => {
-      const view = views[name](job, design);
-      const { marks } = name === 'above' ? view : stretched(view, heights);
-      return fitRoom({ marks: () => marks, say, room, text });
-    });
-  }, [job, design, room, text, heights]);
-  const says = useMemo(() => sayViews({ job, design }), [job, design]);
+  const at = names.indexOf(shownName);
+  const pictures = useMemo(
+    () =>
+      names.map((name) => {
+        const laying = layingOf(name, built, heights, text);
+        return { laying, fitted: fitRoom({ ...laying, room }) };
+      }),
+    [built, room, text, heights],
+  );
+  const says = useMemo(() => sayViews(built), [built]);
 
+  const setAt = (index: number) => onName(names[index] ?? shownName);
   const show = (index: number) => {
     const box = strip.current;
     // The style says whether it glides there.
     if (box) box.scrollLeft = index * box.clientWidth;
     setAt(index);
   };
+  // A strip that is put up anew begins with the view that was in sight.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when it is put up
+  useLayoutEffect(() => {
+    const box = strip.current;
+    if (box) box.scrollLeft = at * box.clientWidth;
+  }, []);
 
   /**
    * A field in focus brings the view that shows it, and what it lights there; the view that is shown has the first say. What stands nowhere, such as the
    * action, is seen where it moves the gaps.
    */
   const showLit = useEffectEvent(() => {
-    const has = (index: number) => fitted[index]?.primitives.some(({ jobPath }) => jobPath === focus) ?? false;
+    const has = (index: number) => pictures[index]?.fitted.primitives.some(({ jobPath }) => jobPath === focus) ?? false;
     if (focus === undefined) return;
     const moves = /^(guitar|action|strings)\./.test(focus) ? names.indexOf('tail') : at;
     const index = [at, ...names.keys()].find(has) ?? moves;
@@ -76,22 +101,29 @@ export const ViewStrip = ({ built, room, text, heights, focus, onHeights }: Stri
           ))}
         </nav>
         <Steps isShort />
-        <HeightsSelect value={heights} onChange={onHeights} />
+        <button type="button" aria-expanded={hasTools} onClick={() => onTools(!hasTools)}>
+          {words.sheet.tools}
+        </button>
       </div>
       <section
         className="view-strip"
         ref={strip}
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by the keyboard
-        tabIndex={0}
         aria-label={words.sheet.views}
         onScroll={({ currentTarget: box }) => setAt(Math.round(box.scrollLeft / box.clientWidth))}
       >
         {names.map((name, index) => {
-          const picture = fitted[index];
+          const picture = pictures[index];
           return (
             picture && (
               <div className="view" key={name}>
-                <Picture name={name} fitted={picture} title={words.sheet[name]} says={says[name]} focus={focus} />
+                <Glass
+                  {...picture}
+                  {...{ name, focus, onLook, over, inSight }}
+                  title={words.sheet[name]}
+                  says={says[name]}
+                  look={looks[name]}
+                  isShown={index === at}
+                />
               </div>
             )
           );

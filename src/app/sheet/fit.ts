@@ -1,5 +1,6 @@
-import type { Label, Mark, Primitive } from '../../../geometry/drawing.ts';
+import type { Label, Primitive } from '../../../geometry/drawing.ts';
 import { boundsOfPrimitives, layOut } from '../../../geometry/layout.ts';
+import type { Placed } from '../../../geometry/views/index.ts';
 
 /** The room on screen, CSS px; without a height only the width counts. */
 export interface Room {
@@ -7,8 +8,11 @@ export interface Room {
   readonly height?: number;
 }
 
+/** The marks that are laid out, and where their views stand. */
+export type Drawn = Pick<Placed, 'marks' | 'places'>;
+
 /** A drawing laid out for the screen. */
-export interface Fitted {
+export interface Fitted extends Drawn {
   readonly primitives: readonly Primitive[];
   /** What the SVG's viewBox shows, mm. */
   readonly view: { readonly left: number; readonly top: number; readonly width: number; readonly height: number };
@@ -20,8 +24,8 @@ export interface Fitted {
 }
 
 export interface Fit {
-  /** The marks for a text height of so many mm. */
-  readonly marks: (em: number) => readonly Mark[];
+  /** What is drawn for a text height of so many mm. */
+  readonly draw: (em: number) => Drawn;
   readonly say: (label: Label) => string;
   readonly room: Room;
   /** Text height on screen, px. */
@@ -39,7 +43,7 @@ const enough = 0.95;
 /** Below this, px per mm, texts crowd each other: a drawing is rather scrolled than drawn smaller for the room’s height. */
 const crowded = 1.6;
 
-interface Trial {
+interface Trial extends Drawn {
   readonly scale: number;
   readonly primitives: readonly Primitive[];
   readonly width: number;
@@ -52,11 +56,14 @@ interface Trial {
 export const leastHeight = (options: Omit<Fit, 'room'>): number =>
   Math.ceil(tryScale({ ...options, room: { width: 0 } }, crowded).height + 2 * pad);
 
-const tryScale = ({ marks, say, text }: Fit, scale: number): Trial => {
+const tryScale = ({ draw, say, text }: Fit, scale: number): Trial => {
   const em = text / scale;
-  const primitives = layOut(marks(em), { em, say });
+  const { marks, places } = draw(em);
+  const primitives = layOut(marks, { em, say });
   const { minX, minY, maxX, maxY } = boundsOfPrimitives(primitives);
   return {
+    marks,
+    places,
     scale,
     primitives,
     left: minX,
@@ -93,10 +100,12 @@ export const fitRoom = (options: Fit): Fitted => {
     const { scale } = fitRoom({ ...options, room: { width: room.width }, seed: undefined });
     trial = tryScale(options, Math.min(scale, crowded));
   }
-  const { scale, primitives } = trial;
+  const { marks, places, scale, primitives } = trial;
   const width = Math.max(room.width, trial.width + 2 * pad);
   const height = trial.height + 2 * pad;
   return {
+    marks,
+    places,
     primitives,
     scale,
     width,

@@ -1,5 +1,4 @@
 import type { Built } from '../store.ts';
-import type { HeightStep } from './Heights.tsx';
 
 /** What every form of the drawing is given. */
 export interface Shown {
@@ -7,7 +6,7 @@ export interface Shown {
   /** Text height, px. */
   readonly text: number;
   /** How many times as large heights are drawn. */
-  readonly heights: HeightStep;
+  readonly heights: number;
   /** The path of the field in focus: what shows it is lit. */
   readonly focus: string | undefined;
 }

@@ -1,0 +1,62 @@
+import { type ReactNode, type RefObject, useEffect, useMemo, useRef } from 'react';
+import { words } from '../words.ts';
+import type { Fit, Fitted } from './fit.ts';
+import { type Look, lookAt } from './look.ts';
+import { Picture } from './Picture.tsx';
+import { useLooking } from './use-looking.ts';
+
+/** What lies over a drawing as it is looked at, and the element that it lies in. */
+export type Over = (shown: Fitted, box: RefObject<HTMLElement | null>) => ReactNode;
+
+/** A drawing as it fits its room, and as it is looked at. */
+export interface InSight {
+  readonly fitted: Fitted;
+  readonly shown: Fitted;
+}
+
+/** How a drawing is looked at, and what lies over it. */
+export interface Looked {
+  /** Holds what is in sight once it is drawn, for buttons elsewhere that look closer. */
+  readonly inSight: RefObject<InSight | undefined>;
+  readonly look: Look | undefined;
+  readonly onLook: (look: Look | undefined) => void;
+  readonly over?: Over | undefined;
+}
+
+interface Props extends Looked {
+  readonly name: string;
+  readonly title: string;
+  readonly says: string;
+  readonly fitted: Fitted;
+  readonly laying: Pick<Fit, 'say' | 'text'>;
+  readonly focus: string | undefined;
+  /** The frame's least height, px. */
+  readonly high?: number;
+  /** Whether it is the one in sight, which alone takes the focus. */
+  readonly isShown?: boolean;
+}
+
+/** A drawing that can be looked at more closely. */
+export const Glass = ({ fitted, laying, high = 0, look, onLook, inSight, over, isShown = true, ...drawing }: Props) => {
+  const box = useRef<HTMLDivElement>(null);
+  const { say, text } = laying;
+  const shown = useMemo(() => lookAt(fitted, look, { say, text, high }), [fitted, look, say, text, high]);
+  const onKeyDown = useLooking({ box, fitted, shown, look, onLook });
+  useEffect(() => {
+    if (isShown) inSight.current = { fitted, shown };
+  }, [isShown, inSight, fitted, shown]);
+  return (
+    <div
+      className="glass"
+      ref={box}
+      role="application"
+      aria-label={words.sheet.keys(drawing.title)}
+      tabIndex={isShown ? 0 : -1}
+      data-scale={shown.scale}
+      onKeyDown={onKeyDown}
+    >
+      <Picture {...drawing} fitted={shown} />
+      {isShown && over?.(shown, box)}
+    </div>
+  );
+};

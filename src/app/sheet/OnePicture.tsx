@@ -1,0 +1,39 @@
+import { useEffect, useMemo, useRef } from 'react';
+import { words } from '../words.ts';
+import { fitRoom, leastHeight, type Room } from './fit.ts';
+import { Glass, type Looked } from './Glass.tsx';
+import { usualHeights } from './Heights.tsx';
+import { layingOf, type PictureName } from './laying.ts';
+import { sayViews } from './says.ts';
+import type { Shown } from './shown.ts';
+
+interface Props extends Shown, Looked {
+  readonly name: PictureName;
+  readonly room: Room;
+  /** The least height of the frame, px. */
+  readonly high: number;
+  /** The least height, px, in which the drawing is neither scrolled nor crowded. */
+  readonly onLeast: (height: number) => void;
+}
+
+/** One picture, of the three views together or of one of them, as large as the room lets it be. */
+export const OnePicture = ({ name, built, room, text, heights, focus, high, onLeast, ...looked }: Props) => {
+  const seed = useRef<number>(undefined);
+  const laying = useMemo(() => layingOf(name, built, heights, text), [name, built, heights, text]);
+  const fitted = useMemo(() => fitRoom({ ...laying, room, seed: seed.current }), [laying, room]);
+  // The frame is as high for every picture, so that nothing jumps when another is chosen, and leaves the page its room however far heights are stretched.
+  const least = useMemo(
+    () => leastHeight(layingOf('three', built, Math.min(heights, usualHeights), text)),
+    [built, heights, text],
+  );
+  useEffect(() => onLeast(least), [least, onLeast]);
+  useEffect(() => {
+    seed.current = fitted.scale;
+  }, [fitted]);
+  const says = useMemo(() => {
+    const all = sayViews(built);
+    return name === 'three' ? Object.values(all).join(' ') : all[name];
+  }, [built, name]);
+  const title = name === 'three' ? words.sheet.drawing : words.sheet[name];
+  return <Glass {...looked} {...{ name, title, says, fitted, laying, focus }} high={high} />;
+};

@@ -1,0 +1,22 @@
+import { sayWith } from '../../../geometry/layout.ts';
+import { threeViews, type ViewName, viewAlone, views } from '../../../geometry/views/index.ts';
+import type { Built } from '../store.ts';
+import type { Fit } from './fit.ts';
+
+/** What the sheet can show: all views together, or one of them. */
+export type PictureName = 'three' | ViewName;
+
+export const viewNames = Object.keys(views) as readonly ViewName[];
+
+/** How a picture is laid out, but for the room that it has: heights so many times as large, texts so many px high. */
+export const layingOf = (
+  name: PictureName,
+  { job, design }: Built,
+  heights: number,
+  text: number,
+): Omit<Fit, 'room' | 'seed'> => {
+  const say = sayWith(job.show);
+  if (name === 'three') return { draw: (em) => threeViews(job, design, em, say, heights), say, text };
+  const alone = viewAlone(name, job, design, heights);
+  return { draw: () => alone, say, text };
+};

@@ -1,0 +1,100 @@
+import type { Label } from '../../../geometry/drawing.ts';
+import { layOut } from '../../../geometry/layout.ts';
+import type { Point } from '../../../geometry/shape/types.ts';
+import type { ViewName } from '../../../geometry/views/index.ts';
+import { inView, onDrawing, type Place, viewUnder } from '../../../geometry/views/place.ts';
+import type { Fitted } from './fit.ts';
+
+/**
+ * How closely a drawing is looked at: px per mm, and the place that stands in the middle of the frame, in a view's own true mm, so that it is the same place when the views are placed or
+ * stretched otherwise. Without a place, the middle of the drawing.
+ */
+export interface Look {
+  readonly scale: number;
+  readonly at?: { readonly view: ViewName; readonly point: Point };
+}
+
+/** One step closer by button or key. */
+export const step = 1.25;
+/** How much closer or farther a drawing may be looked at than as it fits its room. */
+const [farthest, closest] = [0.4, 40];
+
+const clamp = (value: number, least: number, most: number): number => Math.min(most, Math.max(least, value));
+
+const scaleWithin = (fitted: Fitted, scale: number): number =>
+  clamp(scale, farthest * fitted.scale, closest * fitted.scale);
+
+/** The middle of the frame on the drawing, mm. */
+const middleOf = ({ view }: Pick<Fitted, 'view'>): Point => ({
+  x: view.left + view.width / 2,
+  y: view.top + view.height / 2,
+});
+
+/** The look that shows a place of the drawing, mm, in the middle of the frame: kept on the drawing, and within reason. */
+const lookFor = (fitted: Fitted, scale: number, middle: Point): Look => {
+  const { left, top, width, height } = fitted.view;
+  const point = { x: clamp(middle.x, left, left + width), y: clamp(middle.y, top, top + height) };
+  const view = viewUnder(fitted.places, point);
+  const place = fitted.places[view] as Place;
+  return { scale: scaleWithin(fitted, scale), at: { view, point: inView(place, point) } };
+};
+
+/** The place in the drawing, mm, under a place in the frame, px from its upper left corner. */
+export const placeUnder = ({ view, scale }: Pick<Fitted, 'view' | 'scale'>, px: Point): Point => ({
+  x: view.left + px.x / scale,
+  y: view.top + px.y / scale,
+});
+
+/** A place of the drawing, mm, in the frame, px from its upper left corner. */
+export const pxOf = ({ view, scale }: Pick<Fitted, 'view' | 'scale'>, p: Point): Point => ({
+  x: (p.x - view.left) * scale,
+  y: (p.y - view.top) * scale,
+});
+
+/**
+ * So many times as close, with what lies under one place of the frame (px; its middle if none is given) moved to another (the same place if none is given).
+ */
+export const closer = (
+  fitted: Fitted,
+  shown: Fitted,
+  times: number,
+  px: Point = { x: shown.width / 2, y: shown.height / 2 },
+  to: Point = px,
+): Look => {
+  const scale = scaleWithin(fitted, shown.scale * times);
+  const under = placeUnder(shown, px);
+  return lookFor(fitted, scale, {
+    x: under.x - (to.x - shown.width / 2) / scale,
+    y: under.y - (to.y - shown.height / 2) / scale,
+  });
+};
+
+/** The drawing moved with the hand by so many px. */
+export const moved = (fitted: Fitted, shown: Fitted, px: Point): Look => {
+  const { x, y } = middleOf(shown);
+  return lookFor(fitted, shown.scale, { x: x - px.x / shown.scale, y: y - px.y / shown.scale });
+};
+
+/**
+ * A fitted drawing as it is looked at. Its views stand where they were fitted, so that what lies under the pointer stays there; its texts are laid out anew and keep their height on
+ * screen (`text`, px) while the lines grow. The frame is as large as the fitted drawing, and at least `high` px.
+ */
+export const lookAt = (
+  fitted: Fitted,
+  look: Look | undefined,
+  options: { readonly text: number; readonly say: (label: Label) => string; readonly high?: number },
+): Fitted => {
+  const scale = look === undefined ? fitted.scale : scaleWithin(fitted, look.scale);
+  const place = look?.at && fitted.places[look.at.view];
+  const middle = look?.at && place ? onDrawing(place, look.at.point) : middleOf(fitted);
+  const height = Math.max(fitted.height, options.high ?? 0);
+  const view = { width: fitted.width / scale, height: height / scale };
+  return {
+    ...fitted,
+    primitives:
+      scale === fitted.scale ? fitted.primitives : layOut(fitted.marks, { em: options.text / scale, say: options.say }),
+    scale,
+    height,
+    view: { ...view, left: middle.x - view.width / 2, top: middle.y - view.height / 2 },
+  };
+};
