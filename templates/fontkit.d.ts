@@ -1,7 +1,12 @@
 /** The part of fontkit that is used here; the package brings no types of its own. */
 declare module 'fontkit' {
+  interface GlyphPath {
+    readonly commands: readonly { readonly command: string; readonly args: readonly number[] }[];
+  }
   interface FontGlyph {
     readonly id: number;
+    /** In font units, y up. */
+    readonly path: GlyphPath;
     readonly codePoints: number[];
     readonly advanceWidth: number;
   }
@@ -21,7 +26,13 @@ declare module 'fontkit' {
     readonly characterSet: number[];
     hasGlyphForCodePoint(codePoint: number): boolean;
     glyphForCodePoint(codePoint: number): FontGlyph;
-    layout(text: string, features?: Record<string, boolean> | string[]): { glyphs: FontGlyph[] };
+    layout(
+      text: string,
+      features?: Record<string, boolean> | string[],
+    ): {
+      glyphs: FontGlyph[];
+      positions: { readonly xAdvance: number; readonly xOffset: number; readonly yOffset: number }[];
+    };
     createSubset(): FontSubset;
   }
   export function create(data: Uint8Array): FontFace;

@@ -2,6 +2,7 @@ import type { PDFFont } from '@cantoo/pdf-lib';
 import type { Text } from '../geometry/drawing.ts';
 import { digits } from '../geometry/path-data.ts';
 import { textWidth } from '../geometry/text.ts';
+import { drawable } from './drawable.ts';
 import { visualRuns } from './visual-order.ts';
 
 /** An embedded face: its name among the page's resources and the characters it can draw. */
@@ -11,21 +12,12 @@ export interface Face {
   readonly characters: ReadonlySet<number>;
 }
 
-/** The text with every character that the face cannot draw written out as its code, `[U+6728]`. */
-const drawable = (text: string, { characters }: Face): string =>
-  [...text.normalize('NFC')]
-    .map((character) => {
-      const code = character.codePointAt(0) ?? 0;
-      return characters.has(code) ? character : `[U+${code.toString(16).toUpperCase().padStart(4, '0')}]`;
-    })
-    .join('');
-
 /**
  * The operators that write a text under a matrix of mm with y down. Where codes stand in for characters the whole is set smaller, so
  * that it stays within the room that was measured for it.
  */
 export const textOperators = (text: Text, face: Face): string => {
-  const words = drawable(text.text, face);
+  const words = drawable(text.text, face.characters);
   const runs = visualRuns(words);
   const glyphs = runs.map((run) => face.font.encodeText(run).asString()).join('');
   const ems = runs.reduce((sum, run) => sum + face.font.widthOfTextAtSize(run, 1), 0);

@@ -1,7 +1,7 @@
-import { createRequire } from 'node:module';
 import { Resvg } from '@resvg/resvg-js';
 import { JSDOM } from 'jsdom';
 import type { Path } from '../geometry/shape/types.ts';
+import { fontFiles } from './fonts.ts';
 import { readPathData } from './read-path-data.ts';
 
 export interface SvgElement {
@@ -76,14 +76,12 @@ export const readSvg = (text: string): SvgFile => {
   };
 };
 
-const fontFile = (name: string) => createRequire(import.meta.url).resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`);
-
 /** Draws an SVG file in pixels on white with resvg, an engine of its own, at so many dots an inch. */
 export const renderSvg = (text: string, dpi: number): Pixels => {
   const image = new Resvg(text, {
     dpi,
     background: '#ffffff',
-    font: { loadSystemFonts: false, fontFiles: [fontFile('DejaVuSans'), fontFile('DejaVuSans-Bold')] },
+    font: { loadSystemFonts: false, fontFiles },
   }).render();
   return { width: image.width, height: image.height, data: image.pixels };
 };

@@ -3,6 +3,7 @@ import { keyPattern } from '../../geometry/job.ts';
 import type { Problem } from '../../geometry/problem.ts';
 import { readJson, traps } from '../../geometry/read-json.ts';
 import { filledIn, inOrder, presets, problemAt, repeatedKeys, unknownKeys } from '../../geometry/schema-walk.ts';
+import { cutter } from './cutter.ts';
 import { paper } from './paper.ts';
 
 /*
@@ -20,6 +21,7 @@ export const shopSchema = z.looseObject({
   /** How many of each piece, by its id; a piece that is not named here comes in its usual number. */
   copies: z.record(z.string().check(z.maxLength(40), z.regex(keyPattern)), z.int().check(z.gte(0), z.lte(99))),
   paper,
+  cutter,
 });
 
 /** Keys that nobody knows are kept in the value, but the type speaks only of those in the schema. */

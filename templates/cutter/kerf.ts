@@ -1,0 +1,52 @@
+import type { Label } from '../../geometry/drawing.ts';
+import { fixedLength } from '../../geometry/marks.ts';
+import { offset } from '../../geometry/shape/offset.ts';
+import { isSimple } from '../../geometry/shape/simple.ts';
+import type { Path } from '../../geometry/shape/types.ts';
+import type { Contour } from './contour.ts';
+
+export type Kerf = { readonly ok: true; readonly path: Path } | { readonly ok: false; readonly says: Label };
+
+/** The ways of a tool's middle round a contour, in the waste beside it. */
+const ways = ({ stroke, bounds }: Contour, tool: number): readonly Path[] =>
+  offset(stroke.path, bounds === 'part' ? tool / 2 : -tool / 2);
+
+/** The widest tool (mm) that goes round a contour in one way: its narrowest place, found by halving. */
+const narrowest = (contour: Contour, tooWide: number): number => {
+  let [fits, not] = [0, tooWide];
+  for (let n = 0; n < 14; n++) {
+    const middle = (fits + not) / 2;
+    if (ways(contour, middle).length === 1) fits = middle;
+    else not = middle;
+  }
+  return (fits + not) / 2;
+};
+
+const wayOut: Label = ['. Take a narrower tool (cutter.tool), or let it run on the line (cutter.side).'];
+
+/**
+ * The way of the middle of a tool (mm wide) beside a contour: outside a part, inside a window or a hole. A line's is a line, an arc's an arc, a cubic's
+ * cubics within 0.001 mm. Not ok, with a sentence, where the tool does not get through, or where the contour crosses itself.
+ */
+export const kerfBeside = (contour: Contour, tool: number, title: string): Kerf => {
+  const { stroke, bounds } = contour;
+  if (tool === 0 || bounds === 'line') return { ok: true, path: stroke.path };
+  const name = `In “${title}” the ${stroke.purpose === 'drill' ? 'hole' : 'cut'} “${stroke.id}”`;
+  if (!isSimple(stroke.path))
+    return { ok: false, says: [`${name} crosses itself, so no side of it is waste`, ...wayOut] };
+  const [way, ...more] = ways(contour, tool);
+  if (way && more.length === 0) return { ok: true, path: way };
+  const place = bounds === 'part' ? ' has a bay only ' : ' is only ';
+  return {
+    ok: false,
+    says: [
+      name,
+      place,
+      fixedLength(narrowest(contour, tool)),
+      ' wide; a tool of ',
+      fixedLength(tool),
+      ' does not get through',
+      ...wayOut,
+    ],
+  };
+};
