@@ -1,4 +1,5 @@
 import type { Design } from '../design.ts';
+import { slotFloorLine } from '../saddle/face.ts';
 import type { Settled } from '../settle.ts';
 import { arcFromTo, circle } from '../shape/arc.ts';
 import { path, segmentEnd, segmentStart } from '../shape/path.ts';
@@ -33,17 +34,21 @@ interface Plane {
   readonly underRadius: number | 'flat';
 }
 
+/** How far the bridge is made: finished, or shaped only, its slot and holes still to come. */
+export type Made = 'finished' | 'shaped';
+
 const cut = (
   stretches: readonly Stretch[],
   slot: readonly Stretch[],
   holes: readonly Stretch[],
   plane: Plane,
+  made: Made,
 ): Section => ({
   slot: shared(stretches, slot),
   wood: stretches.flatMap((stretch) => {
     const top = plane.top(stretch);
-    return without([stretch], holes).map(([a, b]) => {
-      const notches = shared([[a, b]], slot);
+    return without([stretch], made === 'finished' ? holes : []).map(([a, b]) => {
+      const notches = made === 'finished' ? shared([[a, b]], slot) : [];
       const upper = [
         ...without([[a, b]], notches).map((s) => ({ at: s[0], segments: partBetween(top, ...s) })),
         ...notches.map(([p, q]) => ({
@@ -78,7 +83,7 @@ const holesOf = (job: Settled, design: Design, stretches: (hole: Path) => readon
  * The bridge cut by a plane square to the centre line at a distance x from the nut, seen from the tail: page x across (+ treble), y DOWN from the fret plane, mm. Between the footprint's edges there; the top as `topLineAt`, the underside
  * on the top's dome, the slot and the pin holes where the plane meets them. What round-overs and chamfers take off the front and back edges is left out: it shows in the sections along the guitar. Throws as `topLine` does.
  */
-export const sectionAcross = (job: Settled, design: Design, x: number): Section => {
+export const sectionAcross = (job: Settled, design: Design, x: number, made: Made = 'finished'): Section => {
   const top = topLineAt(job, design, x);
   return cut(
     stretchesAcross(footprintOutline(job, design))(x),
@@ -91,6 +96,30 @@ export const sectionAcross = (job: Settled, design: Design, x: number): Section 
       under: (y) => undersideHeight(job, y, x - design.saddleLine.x),
       underRadius: job.guitar.topRadius,
     },
+    made,
+  );
+};
+
+/**
+ * The bridge cut along the saddle line, as the view from the tail shows it: page x across (+ treble), y DOWN from the fret plane, mm. From tip to tip as the end profile has it, the slot open from end to end, its ends upright. Throws as
+ * `topLine` does.
+ */
+export const sectionAtSaddle = (job: Settled, design: Design): Section => {
+  const top = topLine(job);
+  const half = job.bridge.length / 2;
+  const floor = slotFloorLine(job, design, 'across');
+  return cut(
+    [[-half, half]],
+    [[segmentStart(floor).x, segmentEnd(floor).x]],
+    [],
+    {
+      top: () => top,
+      floor: (y) => slotFloorAt(job, design, y),
+      floorRadius: floorRadius(job),
+      under: (y) => undersideHeight(job, y),
+      underRadius: job.guitar.topRadius,
+    },
+    'finished',
   );
 };
 
@@ -128,7 +157,7 @@ const topAlong = (job: Settled, y: number): ((piece: Stretch) => Path) => {
  * The bridge cut by a plane along the guitar at y from the centre line, the nut to the right: page x = −(distance from the nut), y DOWN from the fret plane, mm. From the footprint's front edge there to its rear, the front and back edges of the
  * deck taken off as the job says, in this plane; the underside on the dome along. Throws as `topLine` does.
  */
-export const sectionAlong = (job: Settled, design: Design, y: number): Section => {
+export const sectionAlong = (job: Settled, design: Design, y: number, made: Made = 'finished'): Section => {
   const flipped = (stretches: readonly Stretch[]): readonly Stretch[] =>
     stretches.map(([a, b]): Stretch => [-b, -a]).toReversed();
   const floor = slotFloorAt(job, design, y);
@@ -143,5 +172,6 @@ export const sectionAlong = (job: Settled, design: Design, y: number): Section =
       under: (x) => undersideHeight(job, y, -x - design.saddleLine.x),
       underRadius: job.top.radiusAlong,
     },
+    made,
   );
 };
