@@ -307,6 +307,17 @@ describe('letters as outlines', () => {
     expect([minX, maxX]).toEqual(near(201, 2 * 1540 + 3 * 569 - 201));
   });
 
+  it('keeps a hostile name inert in what the outlines are called', () => {
+    const name = '"/><script>alert(1)</script> %PDF \u0007\ud800';
+    const page = { width: 100, height: 100, title: 't', window: svgWindow() };
+    const { elements: all } = readSvg(
+      layersToSvg([{ id: 'show', drawn: [letters(line('x', { x: 0, y: 0 }, name, 4))] }], page),
+    );
+    expect(all.map(({ tag, attributes }) => [tag, attributes['aria-label']])).toEqual([
+      ['path', '"/><script>alert(1)</script> %PDF \ufffd\ufffd'],
+    ]);
+  });
+
   it('writes out what the font lacks, in the room of the text', () => {
     const text = line('x', { x: 0, y: 0 }, '木', 4);
     const { minX, maxX } = boundsOf(letters(text).paths);

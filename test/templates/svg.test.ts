@@ -135,6 +135,26 @@ describe.each([
     expect(renderSvg(source, 25.4).width).toBe(210);
   });
 
+  it.each([
+    ['a script and a comment', '</text></svg><script>alert(1)</script><!-- <![CDATA[ ]]> -->', undefined],
+    ['entities and a doctype', '&lt;&amp;&#0;&evil; <!DOCTYPE svg [<!ENTITY x "y">]> <?xml?>', undefined],
+    ['a PDF’s first bytes', '%PDF-1.7 (endobj) >> %%EOF', undefined],
+    // XML 1.0, 2.2: no control characters but tab and line ends, no surrogate by itself, neither U+FFFE nor U+FFFF.
+    ['control characters', 'a\u0000b\u0007c\u001bd\ufffee\uffff', 'a\ufffdb\ufffdc\ufffdd\ufffde\ufffd'],
+    ['surrogates by themselves', '\udc00\ud83c and \ud83c\udfb8', '\ufffd\ufffd and \ud83c\udfb8'],
+    ['a quote for each attribute', '" onload="alert(1)" x=\'', undefined],
+    ['5,000 letters', 'W'.repeat(5000), undefined],
+  ])('leaves %s in names and ids inert: one text, drawn', (_, name, read = name) => {
+    const source = toSvg([text(name, name), stroke(name)], { ...page, title: name });
+    const file = readSvg(source);
+    expect(file.elements.map(({ tag }) => tag)).toEqual(['path', 'text']);
+    expect(file.elements.map(({ text: words }) => words)).toEqual(['', read]);
+    expect(file.title).toBe(read);
+    expect(source).not.toMatch(/<script|<!DOCTYPE|<!ENTITY|<!\[CDATA/);
+    for (const { attributes } of file.elements) expect(Object.keys(attributes)).not.toContain('onload');
+    expect(renderSvg(source, 25.4).width).toBe(210);
+  });
+
   it('gives every id once, as an XML name', () => {
     const ids = write(['a b"<', 'a b"<', 'a-b--', 'cut', '1st', 'é'].map((id) => stroke(id))).elements.map((e) => e.id);
     expect(new Set(ids).size).toBe(6);
