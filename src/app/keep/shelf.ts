@@ -1,0 +1,99 @@
+import type { Job } from '../../../geometry/job.ts';
+import { validateJob } from '../../../geometry/job-file.ts';
+import { cardOf, type Known, UnreadableError } from './commit.ts';
+import type { Card, Database, KeptState, Place } from './database.ts';
+
+/** How long the bin keeps a job, ms: 30 days. */
+export const binKeeps = 30 * 24 * 3600_000;
+
+const everything = (id: string) => IDBKeyRange.bound([id, 0], [id, Number.POSITIVE_INFINITY]);
+
+/** A key that no other job has. */
+export const freshId = (): string => crypto.randomUUID();
+
+/** Puts jobs on the shelf beside those that are there, all or none; gives what the window then knows of each. */
+export const addJobs = async (
+  db: Database,
+  jobs: readonly Job[],
+  { now, name, place = 'shelf' }: { readonly now: number; readonly name: string; readonly place?: Place },
+): Promise<readonly Known[]> => {
+  const tx = db.transaction(['cards', 'bodies', 'states'], 'readwrite', { durability: 'strict' });
+  const made = jobs.map((job): Known => ({ id: freshId(), seq: 1, job }));
+  try {
+    await Promise.all(
+      made.flatMap(({ id, seq, job }) => {
+        const card = cardOf(job, { id, name: job.name, date: job.date, changed: now, place });
+        return [
+          tx.objectStore('cards').add(card),
+          tx.objectStore('bodies').add({ id, seq, job }),
+          tx.objectStore('states').add({ id, seq, name, at: now, job }),
+        ];
+      }),
+    );
+    await tx.done;
+  } catch (error) {
+    await tx.done.catch(() => {});
+    throw error;
+  }
+  return made;
+};
+
+/** Every job's card, the last changed first. */
+export const cardsOf = async (db: Database): Promise<readonly Card[]> =>
+  (await db.getAll('cards')).sort((a, b) => b.changed - a.changed);
+
+/** A job as it is kept; undefined where there is none with this id. Rejects with an UnreadableError where it can no longer be read. */
+export const jobOf = async (db: Database, id: string): Promise<Known | undefined> => {
+  const body = await db.get('bodies', id);
+  if (body === undefined) return undefined;
+  const read = validateJob(body.job);
+  if (!read.ok) throw new UnreadableError(read.problems.map(({ says }) => says).join(' '), body.job);
+  return { id, seq: body.seq, job: read.job };
+};
+
+/** Puts a job in its place: on the shelf, away, or into the bin. */
+export const putIn = async (db: Database, id: string, place: Place, now: number): Promise<void> => {
+  const tx = db.transaction('cards', 'readwrite', { durability: 'strict' });
+  const card = await tx.store.get(id);
+  if (card !== undefined) {
+    const { binned: _, ...rest } = card;
+    await tx.store.put({ ...rest, place, ...(place === 'bin' && { binned: now }) });
+  }
+  await tx.done;
+};
+
+/** Takes jobs off for good, with all that is kept of them. */
+export const removeJobs = async (db: Database, ids: readonly string[]): Promise<void> => {
+  const tx = db.transaction(['cards', 'bodies', 'states'], 'readwrite', { durability: 'strict' });
+  await Promise.all(
+    ids.flatMap((id) => [
+      tx.objectStore('cards').delete(id),
+      tx.objectStore('bodies').delete(id),
+      tx.objectStore('states').delete(everything(id)),
+    ]),
+  );
+  await tx.done;
+};
+
+/** What has lain in the bin for longer than it is kept there goes for good. A clock that was set back keeps it longer, never shorter than it says. */
+export const clearBin = async (db: Database, now: number): Promise<void> => {
+  const over = (await db.getAll('cards')).filter(
+    ({ place, binned }) => place === 'bin' && binned !== undefined && now - binned > binKeeps,
+  );
+  if (over.length > 0)
+    await removeJobs(
+      db,
+      over.map(({ id }) => id),
+    );
+};
+
+/** The states of a job that can be gone back to, the newest first. */
+export const statesOf = async (db: Database, id: string): Promise<readonly KeptState[]> =>
+  (await db.getAll('states', everything(id))).reverse();
+
+/** What the device remembers under a name; undefined where it remembers nothing. */
+export const recall = (db: Database, name: string): Promise<unknown> => db.get('device', name);
+
+export const remember = async (db: Database, name: string, value: unknown): Promise<void> => {
+  await db.put('device', value, name);
+};
