@@ -33,6 +33,8 @@ interface MarkBase {
   readonly id: string;
   /** The job's path that this mark shows, e.g. `bridge.thickness`: a number in focus lights it. */
   readonly jobPath?: string;
+  /** The letter of the alternative that this shows, laid over the present design: tells its dashes and its colour. */
+  readonly alternative?: string;
 }
 
 export interface PathMark extends MarkBase {
@@ -94,6 +96,7 @@ export interface Stroke {
   readonly purpose: Purpose;
   readonly matter?: Matter;
   readonly jobPath?: string;
+  readonly alternative?: string;
 }
 
 export interface Text {
@@ -108,6 +111,7 @@ export interface Text {
   readonly turn: number;
   readonly bold: boolean;
   readonly jobPath?: string;
+  readonly alternative?: string;
 }
 
 export type Primitive = Stroke | Text;

@@ -73,6 +73,7 @@ const noteText = (mark: NoteMark, { em, say }: LayOut): Text => ({
   turn: mark.turn ?? 0,
   bold: mark.bold ?? false,
   ...(mark.jobPath !== undefined && { jobPath: mark.jobPath }),
+  ...(mark.alternative !== undefined && { alternative: mark.alternative }),
 });
 
 const overlap = (a: Bounds, b: Bounds, gap: number): boolean =>

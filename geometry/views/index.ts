@@ -6,6 +6,7 @@ import type { Settled } from '../settle.ts';
 import type { Bounds } from '../shape/types.ts';
 import { above } from './above.ts';
 import { middle } from './middle.ts';
+import { noOverlay, type Overlay } from './overlay.ts';
 import type { Place } from './place.ts';
 import { stretched } from './stretch.ts';
 import { tail } from './tail.ts';
@@ -25,16 +26,22 @@ export interface Sheet extends Placed {
   readonly places: Readonly<Record<ViewName, Place>>;
 }
 
-/** A view by itself, its heights drawn so many times as large; from above there are none. */
-export const viewAlone = (name: ViewName, job: Settled, design: Design, heights = 1): Placed => {
+/** A view with what lies over it. */
+const under = (name: ViewName, job: Settled, design: Design, over: Overlay): Drawing => {
   const view = views[name](job, design);
+  return { ...view, marks: [...view.marks, ...over[name]] };
+};
+
+/** A view by itself, its heights drawn so many times as large, and those of what lies `over` it with them; from above there are none. */
+export const viewAlone = (name: ViewName, job: Settled, design: Design, heights = 1, over = noOverlay): Placed => {
+  const view = under(name, job, design, over);
   const factor = name === 'above' ? 1 : heights;
   return { ...stretched(view, factor), places: { [name]: { x: 0, y: 0, heights: factor } } };
 };
 
 /**
  * The three views on one sheet, in third-angle arrangement (ISO 5456-2): from above; below it the view from the tail, on the same axis across; to the right of that the section, on the same
- * heights. `heights` is how many times as large heights are drawn, which is for the screen only. `em` is the text height in mm that the views will be laid out with, `say` the reader's units: both decide how much room the dimensions take.
+ * heights. `heights` is how many times as large heights are drawn, which is for the screen only. `em` is the text height in mm that the views will be laid out with, `say` the reader's units: both decide how much room the dimensions take. What lies `over` each view is drawn on it, and stretched with it.
  */
 export const threeViews = (
   job: Settled,
@@ -42,11 +49,12 @@ export const threeViews = (
   em: number,
   say: (label: Label) => string,
   heights = 1,
+  over = noOverlay,
 ): Sheet => {
   const from = {
-    above: above(job, design),
-    tail: stretched(tail(job, design), heights),
-    middle: stretched(middle(job, design), heights),
+    above: under('above', job, design, over),
+    tail: stretched(under('tail', job, design, over), heights),
+    middle: stretched(under('middle', job, design, over), heights),
   };
   const room = (drawing: Drawing) => boundsOfPrimitives(layOut(drawing.marks, { em, say }));
   const aboveRoom = room(from.above);

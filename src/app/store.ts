@@ -1,7 +1,16 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import {
+  alternativeAt,
+  asPresent,
+  freeLetters,
+  type Letter,
+  withAlternative,
+  withoutAlternative,
+} from '../../geometry/alternatives.ts';
 import { applies, fieldAt, getAt, setAt } from '../../geometry/fields.ts';
 import { type Job, stringCount } from '../../geometry/job.ts';
 import { newJob, readJob, writeJob } from '../../geometry/job-file.ts';
+import { formatQuantity } from '../../geometry/units.ts';
 import { isFull, type ListPath, type Values, withItem, withoutItem } from './numbers/lists.ts';
 import { standsFor } from './numbers/stands-for.ts';
 import { withChoice } from './numbers/with-choice.ts';
@@ -196,6 +205,48 @@ export const createBench = (beginning: Beginning) => {
       const item = `setup.log.${id}`;
       set({ entry: undefined, folds: without(folds, item) });
       change(withoutPass(job, id), item, words.setUp.removeStep(place + 1), withoutDraftsOf(drafts, item));
+    },
+
+    /** The present design as one more alternative, and its letter. */
+    addAlternative(): Letter | undefined {
+      const { job } = get();
+      const [letter] = freeLetters(job);
+      if (letter === undefined) return undefined;
+      set({ entry: undefined });
+      change(withAlternative(job, ''), `alternatives.list.${letter}`, words.compare.addStep(letter));
+      return letter;
+    },
+
+    removeAlternative(letter: string) {
+      const { job, drafts, folds } = get();
+      if (alternativeAt(job, letter) === undefined) return;
+      const item = `alternatives.list.${letter}`;
+      set({ entry: undefined, folds: without(folds, `over.${letter}`) });
+      change(withoutAlternative(job, letter), item, words.compare.removeStep(letter), withoutDraftsOf(drafts, item));
+    },
+
+    /** An alternative as the present design, which stands in its place from then on; what was being typed where it has another value goes. */
+    makePresent(letter: string) {
+      const { job, drafts } = get();
+      if (alternativeAt(job, letter) === undefined) return;
+      const made = asPresent(job, letter);
+      const left = Object.entries(drafts).filter(([at]) => getAt(made, at) === getAt(job, at));
+      set({ entry: undefined });
+      change(made, `alternatives.list.${letter}`, words.compare.presentStep(letter), Object.fromEntries(left));
+    },
+
+    /** Radius against radius: the present design with each of these top radii (mm), as many as letters are free. */
+    addRadii(radii: readonly (number | 'flat')[]) {
+      const { job } = get();
+      const room = radii.slice(0, freeLetters(job).length);
+      const named = (radius: number | 'flat') =>
+        words.compare.topRadius(formatQuantity(radius, 'radius', job.show, { unit: true }));
+      set({ entry: undefined });
+      change(
+        room.reduce((so, radius) => withAlternative(so, named(radius), setAt(job, 'bridge.topRadius', radius)), job),
+        'alternatives.list',
+        words.compare.radiiStep,
+      );
     },
 
     /** Opens or closes a part of the page that can be folded. */

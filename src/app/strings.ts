@@ -56,6 +56,10 @@ const itemTitle = (job: Job, keys: readonly string[]): readonly string[] => {
   switch (list) {
     case 'strings.list':
       return named(stringName(id));
+    case 'alternatives.list':
+      return named(id === undefined ? id : words.compare.alternative(id));
+    case 'alternatives.present':
+      return named(words.compare.present);
     case 'setup.log': {
       const place = job.setup.log.findIndex((pass) => pass.id === id);
       return named(stringName(inner), place < 0 ? undefined : words.setUp.inTitle(place + 1));

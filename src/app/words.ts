@@ -109,6 +109,20 @@ export const words = {
       `The bridge is ${thick} thick at the centre; straightedge clearance ${light}; ${name} breaks by ${angle}.`,
   },
 
+  compare: {
+    present: 'the present design',
+    alternative: (letter: string) => `alternative ${letter}`,
+    addStep: (letter: string) => `alternative ${letter} kept`,
+    removeStep: (letter: string) => `alternative ${letter} removed`,
+    presentStep: (letter: string) => `alternative ${letter} made the present design`,
+    radiiStep: 'radius against radius',
+    topRadius: (radius: string) => `top ${radius}`,
+    over: 'Laid over it',
+    called: (letter: string, name: string) => (name === '' ? letter : `${letter}: ${name}`),
+    showOver: (letter: string, name: string) =>
+      name === '' ? `Alternative ${letter} over the drawing` : `Alternative ${letter}, ${name}, over the drawing`,
+  },
+
   numbers: {
     label: 'The numbers',
     usual: (range: string) => `Usual: ${range}.`,

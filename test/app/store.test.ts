@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { writeJob } from '../../geometry/job-file.ts';
+import { solvedAlternatives } from '../../src/app/alternatives.ts';
 import { createBench, numberBefore, refusedFields } from '../../src/app/store.ts';
 import { demoBench, starterJob } from './bench.ts';
 
@@ -250,5 +251,115 @@ describe('another job', () => {
     bench.open(JSON.stringify(file), 'wren.json');
     expect(bench.getState().notices[0]?.details).toEqual(['humidity']);
     expect(JSON.parse(writeJob(bench.getState().job)).humidity).toBe(45);
+  });
+});
+
+describe('alternatives', () => {
+  /** The text of the job after each step, from the first to the last; all are then undone and done again, and must be what they were. */
+  const steps = (bench: ReturnType<typeof demoBench>, ...dos: readonly (() => unknown)[]) => {
+    const texts = [undefined, ...dos].map((step) => {
+      step?.();
+      return writeJob(bench.getState().job);
+    });
+    expect(bench.getState().past).toHaveLength(dos.length);
+    for (const text of texts.slice(0, -1).reverse()) {
+      bench.undo();
+      expect(writeJob(bench.getState().job)).toBe(text);
+    }
+    for (const text of texts.slice(1)) {
+      bench.redo();
+      expect(writeJob(bench.getState().job)).toBe(text);
+    }
+    return texts;
+  };
+  const names = (bench: ReturnType<typeof demoBench>) => bench.getState().past.map(({ name }) => name);
+
+  it('are made, renamed, put in the present one’s place and removed, each in one step that can be undone to the same job', () => {
+    const bench = demoBench();
+    const texts = steps(
+      bench,
+      () => expect(bench.addAlternative()).toBe('A'),
+      () => {
+        for (const text of ['t', 'th', 'thin']) bench.type('alternatives.list.A.name', text);
+        bench.leave('alternatives.list.A.name');
+      },
+      () => bench.put('bridge.thickness', 8),
+      () => bench.makePresent('A'),
+      () => bench.makePresent('A'),
+      () => bench.removeAlternative('A'),
+    );
+    expect(texts[5]).toBe(texts[3]);
+    expect(names(bench)).toEqual([
+      'alternative A kept',
+      'Name, alternative A',
+      'Thickness, centre',
+      'alternative A made the present design',
+      'alternative A made the present design',
+      'alternative A removed',
+    ]);
+  });
+
+  it('lose nothing when one becomes the present: that one stands in its place, and its numbers are worked out', () => {
+    const bench = demoBench();
+    const { thickness } = bench.getState().job.bridge;
+    bench.addAlternative();
+    bench.put('bridge.thickness', 8);
+    const present = bench.getState().built?.design.strings[0]?.exposure;
+    bench.makePresent('A');
+    const { job, built } = bench.getState();
+    expect([job.bridge.thickness, job.alternatives.list[0]?.bridge.thickness]).toEqual([thickness, 8]);
+    // A thinner bridge by so much leaves as much more saddle above it.
+    expect((present ?? 0) - (built?.design.strings[0]?.exposure ?? 0)).toBeCloseTo(thickness - 8, 9);
+  });
+
+  it('stand radius against radius in one step, as many as letters are free', () => {
+    const bench = demoBench();
+    bench.addAlternative();
+    const radii = ['flat', 254, 304.8, 355.6, 406.4, 508, 600] as const;
+    bench.addRadii(radii);
+    const { list } = bench.getState().job.alternatives;
+    expect(list.map(({ id, name, bridge }) => [id, name, bridge.topRadius]).slice(1)).toEqual([
+      ['B', 'top flat', 'flat'],
+      ['C', 'top 10 in', 254],
+      ['D', 'top 12 in', 304.8],
+      ['E', 'top 14 in', 355.6],
+      ['F', 'top 16 in', 406.4],
+    ]);
+    expect(bench.addAlternative()).toBeUndefined();
+    expect(bench.getState().past).toHaveLength(2);
+    bench.undo();
+    expect(bench.getState().job.alternatives.list).toHaveLength(1);
+  });
+
+  it('are worked out once, and again only when something changes that they come from', () => {
+    const bench = demoBench();
+    bench.addRadii([254, 'flat']);
+    const first = solvedAlternatives(bench.getState().job);
+    bench.put('bridge.thickness', 8.4);
+    bench.put('name', 'Another');
+    const same = solvedAlternatives(bench.getState().job);
+    expect(same.map(({ solved }, k) => solved === first[k]?.solved)).toEqual([true, true]);
+    bench.put('action.bass', 2.9);
+    const moved = solvedAlternatives(bench.getState().job);
+    const exposure = ({ solved }: (typeof moved)[number]) =>
+      solved.ok ? (solved.design.strings[0]?.exposure ?? Number.NaN) : Number.NaN;
+    moved.forEach((one, k) => {
+      expect(exposure(one)).toBeGreaterThan(exposure(first[k] as (typeof first)[number]) + 0.1);
+    });
+    bench.put('work', 'saddle');
+    bench.put('bridge.thickness', 8);
+    const asIs = solvedAlternatives(bench.getState().job);
+    expect(asIs.every(({ solved }) => solved.ok && solved.job.bridge.thickness === 8)).toBe(true);
+  });
+
+  it('that cannot be built say why, and leave the others their numbers', () => {
+    const bench = demoBench();
+    bench.addRadii([254]);
+    const { job } = bench.getState();
+    const odd = { ...job.alternatives.list[0], id: 'B', slot: { ...job.alternatives.list[0]?.slot, length: 190 } };
+    const list = [...job.alternatives.list, odd] as typeof job.alternatives.list;
+    const [good, bad] = solvedAlternatives({ ...job, alternatives: { ...job.alternatives, list } });
+    expect(good?.solved.ok).toBe(true);
+    expect(bad?.solved.ok === false && bad.solved.problems[0]?.says).toMatch(/190/);
   });
 });

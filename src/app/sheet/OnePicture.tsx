@@ -17,14 +17,14 @@ interface Props extends Shown, Looked {
 }
 
 /** One picture, of the three views together or of one of them, as large as the room lets it be. */
-export const OnePicture = ({ name, built, room, text, heights, focus, high, onLeast, ...looked }: Props) => {
+export const OnePicture = ({ name, built, others, room, text, heights, focus, high, onLeast, ...looked }: Props) => {
   const seed = useRef<number>(undefined);
-  const laying = useMemo(() => layingOf(name, built, heights, text), [name, built, heights, text]);
+  const laying = useMemo(() => layingOf(name, built, heights, text, others), [name, built, heights, text, others]);
   const fitted = useMemo(() => fitRoom({ ...laying, room, seed: seed.current }), [laying, room]);
   // The frame is as high for every picture, so that nothing jumps when another is chosen, and leaves the page its room however far heights are stretched.
   const least = useMemo(
-    () => leastHeight(layingOf('three', built, Math.min(heights, usualHeights), text)),
-    [built, heights, text],
+    () => leastHeight(layingOf('three', built, Math.min(heights, usualHeights), text, others)),
+    [built, heights, text, others],
   );
   useEffect(() => onLeast(least), [least, onLeast]);
   useEffect(() => {

@@ -16,14 +16,43 @@ interface Drawn {
   readonly lit: boolean;
 }
 
-const StrokeLine = memo(
-  ({ id, d, className, width, dash }: { id: string; d: string; className: string; width: number; dash?: string }) => (
-    <path data-mark={id} d={d} className={className} strokeWidth={width} strokeDasharray={dash} />
-  ),
-);
+interface StrokeProps {
+  readonly id: string;
+  readonly d: string;
+  readonly className: string;
+  readonly width: number;
+  readonly dash?: string;
+  readonly alternative: string | undefined;
+}
+
+const StrokeLine = memo(({ id, d, className, width, dash, alternative }: StrokeProps) => (
+  <>
+    {/* An edge of ink under the alternative's colour, which alone would be too pale on the paper. */}
+    {alternative !== undefined && <path d={d} className="casing" data-alternative={alternative} />}
+    <path
+      data-mark={id}
+      d={d}
+      className={className}
+      strokeWidth={width}
+      strokeDasharray={dash}
+      data-alternative={alternative}
+    />
+  </>
+));
 
 const TextLine = memo(
-  ({ id, x, y, size, anchor, turn, bold, text, lit }: Omit<Text, 'kind' | 'at'> & { x: number; y: number } & Drawn) => (
+  ({
+    id,
+    x,
+    y,
+    size,
+    anchor,
+    turn,
+    bold,
+    text,
+    lit,
+    alternative,
+  }: Omit<Text, 'kind' | 'at'> & { x: number; y: number } & Drawn) => (
     <text
       data-mark={id}
       x={x}
@@ -34,6 +63,7 @@ const TextLine = memo(
       strokeWidth={size * 0.28}
       transform={turn === 0 ? undefined : `rotate(${turn} ${x} ${y})`}
       className={lit ? 'lit' : undefined}
+      data-alternative={alternative}
     >
       {text}
     </text>
@@ -60,6 +90,7 @@ export const Primitives = ({ primitives, focus }: { primitives: readonly Primiti
           d={pathData(p.path)}
           className={classOf(p, lit)}
           width={Number(digits(lineWidth[p.line] * pen))}
+          alternative={p.alternative}
           {...(dash === undefined ? {} : { dash })}
         />
       );
@@ -76,6 +107,7 @@ export const Primitives = ({ primitives, focus }: { primitives: readonly Primiti
         bold={p.bold}
         text={p.text}
         lit={lit}
+        {...(p.alternative !== undefined && { alternative: p.alternative })}
       />
     );
   });

@@ -3,6 +3,7 @@ import { Summary } from '../findings/Summary.tsx';
 import { useBenchState } from '../use-bench.ts';
 import { roomy, three, useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
+import { Alternatives, useOthers } from './Alternatives.tsx';
 import type { InSight } from './Glass.tsx';
 import { usualHeights } from './Heights.tsx';
 import type { PictureName } from './laying.ts';
@@ -46,7 +47,8 @@ export const Sheet = () => {
   const onStep = (way: 1 | -1) => {
     if (inSight.current) onLook(closer(inSight.current.fitted, inSight.current.shown, step ** way));
   };
-  const shown = built && { built, heights, focus, text: isRoomy ? large : small, room, onLook, inSight };
+  const others = useOthers(built);
+  const shown = built && { built, others, heights, focus, text: isRoomy ? large : small, room, onLook, inSight };
   return (
     <section className="sheet" aria-label={words.sheet.label} data-stale={stale}>
       <Problems />
@@ -55,6 +57,7 @@ export const Sheet = () => {
           <p>{words.sheet.lengths(built.job.show.length)}</p>
           <Summary built={built} />
           <Refused />
+          <Alternatives />
         </div>
       )}
       {built && (hasThree || hasTools) && (

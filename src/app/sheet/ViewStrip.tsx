@@ -26,6 +26,7 @@ interface StripShown extends Shown {
 /** One view at a time, swiped or chosen by its name. */
 export const ViewStrip = ({
   built,
+  others,
   room,
   text,
   heights,
@@ -44,10 +45,10 @@ export const ViewStrip = ({
   const pictures = useMemo(
     () =>
       names.map((name) => {
-        const laying = layingOf(name, built, heights, text);
+        const laying = layingOf(name, built, heights, text, others);
         return { laying, fitted: fitRoom({ ...laying, room }) };
       }),
-    [built, room, text, heights],
+    [built, others, room, text, heights],
   );
   const says = useMemo(() => sayViews(built), [built]);
 

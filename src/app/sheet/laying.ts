@@ -1,5 +1,6 @@
 import { sayWith } from '../../../geometry/layout.ts';
 import { threeViews, type ViewName, viewAlone, views } from '../../../geometry/views/index.ts';
+import { noOverlay } from '../../../geometry/views/overlay.ts';
 import type { Built } from '../store.ts';
 import type { Fit } from './fit.ts';
 
@@ -8,15 +9,16 @@ export type PictureName = 'three' | ViewName;
 
 export const viewNames = Object.keys(views) as readonly ViewName[];
 
-/** How a picture is laid out, but for the room that it has: heights so many times as large, texts so many px high. */
+/** How a picture is laid out with the alternatives over it, but for the room that it has: heights so many times as large, texts so many px high. */
 export const layingOf = (
   name: PictureName,
   { job, design }: Built,
   heights: number,
   text: number,
+  others = noOverlay,
 ): Omit<Fit, 'room' | 'seed'> => {
   const say = sayWith(job.show);
-  if (name === 'three') return { draw: (em) => threeViews(job, design, em, say, heights), say, text };
-  const alone = viewAlone(name, job, design, heights);
+  if (name === 'three') return { draw: (em) => threeViews(job, design, em, say, heights, others), say, text };
+  const alone = viewAlone(name, job, design, heights, others);
   return { draw: () => alone, say, text };
 };

@@ -1,0 +1,125 @@
+import type { Letter } from '../alternatives.ts';
+import type { Design } from '../design.ts';
+import type { Drawing, Mark, PathMark } from '../drawing.ts';
+import { note, stroke } from '../marks.ts';
+import type { Settled } from '../settle.ts';
+import { pointOn } from '../shape/along.ts';
+import { distanceTo } from '../shape/nearest.ts';
+import { distance } from '../shape/point.ts';
+import type { Path, Point, Segment } from '../shape/types.ts';
+import { above } from './above.ts';
+import { middle } from './middle.ts';
+import { tail } from './tail.ts';
+
+/** A design to be laid over the present one. */
+export interface Other {
+  readonly letter: Letter;
+  readonly job: Settled;
+  readonly design: Design;
+}
+
+/** In each view, and the marks in it by which designs are told apart: footprint and slot; end profile with its deck, and saddle with its crown; section and saddle. */
+const telling = {
+  above: { draw: above, outlines: ['bridge.outline', 'slot'] },
+  tail: { draw: tail, outlines: ['bridge.profile', 'saddle'] },
+  middle: { draw: middle, outlines: ['bridge.section', 'saddle.section'] },
+} as const;
+
+/** What lies over each view. */
+export type Overlay = Readonly<Record<keyof typeof telling, readonly Mark[]>>;
+
+export const noOverlay: Overlay = { above: [], tail: [], middle: [] };
+
+/** Points looked at on each segment of an outline, and how near to the place where it lies farthest off one is still telling, as a share of that. */
+const looks = 12;
+const near = 0.6;
+
+/** The parts of one outline of a view: cut elsewhere it may be several, numbered from the second. */
+const partsOf = ({ marks }: Drawing, outline: string): readonly PathMark[] =>
+  marks.flatMap((mark) => {
+    const isPart = mark.id === outline || /^\.\d+$/.test(mark.id.slice(outline.length));
+    return mark.kind === 'path' && mark.id.startsWith(outline) && isPart ? [mark] : [];
+  });
+
+/** Two lines that run no farther apart than this, mm, are one: it is not wood but rounding. */
+const hair = 1e-6;
+
+const isSame = (a: Segment, b: Segment): boolean =>
+  a.kind === b.kind && [0, 0.5, 1].every((t) => distance(pointOn(a, t), pointOn(b, t)) <= hair);
+
+/** What of an outline is not the present one's, each run of it by itself; all of it, closed, where nothing is shared. */
+const apart = (path: Path, present: readonly Segment[]): readonly Path[] => {
+  const own = path.segments.map((segment) => !present.some((one) => isSame(one, segment)));
+  if (own.every(Boolean)) return [path];
+  // Begun behind a shared segment, so that no run of a closed outline is cut in two where that happens to begin.
+  const first = path.closed ? own.indexOf(false) : 0;
+  const runs: Segment[][] = [];
+  let run: Segment[] | undefined;
+  for (let k = 0; k < own.length; k += 1) {
+    const at = (first + k) % own.length;
+    if (!own[at]) {
+      run = undefined;
+      continue;
+    }
+    if (run === undefined) {
+      run = [];
+      runs.push(run);
+    }
+    run.push(path.segments[at] as Segment);
+  }
+  return runs.map((segments) => ({ segments, closed: false }));
+};
+
+/** Where letter n of several stands on an outline: where it lies well off the present one, each letter at a place of its own from left to right. */
+const letterAt = (lines: readonly Path[], present: readonly PathMark[], n: number, of: number): Point => {
+  const places = lines.flatMap(({ segments }) =>
+    segments.flatMap((segment) =>
+      Array.from({ length: looks }, (_, k) => {
+        const at = pointOn(segment, (k + 0.5) / looks);
+        const off = Math.min(...present.map((mark) => distanceTo(mark.path, at)));
+        return { at, off };
+      }),
+    ),
+  );
+  const farthest = Math.max(...places.map(({ off }) => off));
+  // Where nothing is drawn of the present one, all of it is as far off.
+  const good = farthest === Number.POSITIVE_INFINITY ? places : places.filter(({ off }) => off >= near * farthest);
+  const inOrder = good.toSorted((a, b) => a.at.x - b.at.x || a.at.y - b.at.y);
+  return (inOrder[Math.floor(((n + 0.5) / of) * inOrder.length)] as (typeof places)[number]).at;
+};
+
+/**
+ * What other designs' outlines lie over the present one's views: each as a thin line that carries its letter, in the view's own mm. What of an outline is the present one's is not drawn again.
+ */
+export const overlay = (present: Omit<Other, 'letter'>, others: readonly Other[]): Overlay => {
+  if (others.length === 0) return noOverlay;
+  const over = (view: keyof typeof telling): readonly Mark[] => {
+    const { draw, outlines } = telling[view];
+    const below = draw(present.job, present.design);
+    const drawn = others.map(({ letter, job, design }) => ({ letter, drawing: draw(job, design) }));
+    return outlines.flatMap((outline) => {
+      const now = partsOf(below, outline);
+      const shared = now.flatMap(({ path }) => path.segments);
+      const differing = drawn
+        .map(({ letter, drawing }) => ({
+          letter,
+          lines: partsOf(drawing, outline).flatMap(({ path }) => apart(path, shared)),
+        }))
+        .filter(({ lines }) => lines.length > 0);
+      return differing.flatMap(({ letter, lines }, n): readonly Mark[] => [
+        ...lines.map((line, k) => ({
+          ...stroke(`alternative.${letter}.${outline}.${k + 1}`, line, { line: 'thin', purpose: 'show' }),
+          alternative: letter,
+        })),
+        {
+          ...note(`alternative.${letter}.${outline}.letter`, letterAt(lines, now, n, differing.length), [letter], {
+            bold: true,
+            shift: { dx: 0, dy: 0.36 },
+          }),
+          alternative: letter,
+        },
+      ]);
+    });
+  };
+  return { above: over('above'), tail: over('tail'), middle: over('middle') };
+};

@@ -1,0 +1,54 @@
+import { useMemo } from 'react';
+import { noOverlay, type Overlay, overlay } from '../../../geometry/views/overlay.ts';
+import { overKey, solvedAlternatives } from '../alternatives.ts';
+import type { Built } from '../store.ts';
+import { useBench, useBenchState } from '../use-bench.ts';
+import { words } from '../words.ts';
+
+/** What is laid over the present design: every alternative that can be built and is not hidden. */
+export const useOthers = (built: Built | undefined): Overlay => {
+  const job = useBenchState((state) => state.job);
+  const folds = useBenchState((state) => state.folds);
+  return useMemo(() => {
+    if (built === undefined) return noOverlay;
+    const others = solvedAlternatives(job).flatMap(({ letter, solved }) =>
+      solved.ok && folds[overKey(letter)] !== false ? [{ letter, job: solved.job, design: solved.design }] : [],
+    );
+    return overlay(built, others);
+  }, [built, job, folds]);
+};
+
+/** Which alternatives lie over the drawing: the key to their lines, and the way to show and hide each. */
+export const Alternatives = () => {
+  const bench = useBench();
+  const job = useBenchState((state) => state.job);
+  const folds = useBenchState((state) => state.folds);
+  const all = solvedAlternatives(job);
+  if (all.length === 0) return null;
+  return (
+    <fieldset className="over">
+      <legend>{words.compare.over}</legend>
+      {all.map(({ letter, name, solved }) => (
+        <label key={letter} title={words.compare.called(letter, name)}>
+          <input
+            type="checkbox"
+            checked={solved.ok && folds[overKey(letter)] !== false}
+            disabled={!solved.ok}
+            aria-label={words.compare.showOver(letter, name)}
+            onChange={({ target }) => bench.fold(overKey(letter), target.checked)}
+          />
+          <Sample letter={letter} />
+          <span>{letter}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+};
+
+/** A piece of an alternative's line. */
+export const Sample = ({ letter }: { letter: string }) => (
+  <svg className="sample" viewBox="0 0 34 8" width="34" height="8" aria-hidden="true">
+    <path d="M1 4H33" data-alternative={letter} className="casing" />
+    <path d="M1 4H33" data-alternative={letter} />
+  </svg>
+);
