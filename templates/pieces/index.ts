@@ -8,9 +8,18 @@ import { plateCapPiece } from './plate-cap.ts';
 import { saddle } from './saddle.ts';
 import { saddleCrown } from './saddle-crown.ts';
 import { section } from './section.ts';
+import { slotGuide } from './slot-guide.ts';
 
 /** Every template, in bench order. A new one is a file beside this one and a line here. */
-export const pieces: readonly Piece[] = [footprint, endProfilePiece, section, plateCapPiece, saddle, saddleCrown];
+export const pieces: readonly Piece[] = [
+  footprint,
+  endProfilePiece,
+  section,
+  slotGuide,
+  plateCapPiece,
+  saddle,
+  saddleCrown,
+];
 
 /** The templates that a job has, in bench order. */
 export const piecesOf = (job: Settled): readonly Piece[] => pieces.filter(({ applies }) => applies?.(job) ?? true);

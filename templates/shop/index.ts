@@ -5,6 +5,7 @@ import { readJson, traps } from '../../geometry/read-json.ts';
 import { filledIn, inOrder, presets, problemAt, repeatedKeys, unknownKeys } from '../../geometry/schema-walk.ts';
 import { cutter } from './cutter.ts';
 import { paper } from './paper.ts';
+import { router } from './router.ts';
 
 /*
  * The shop's own settings: papers, printers and tools. They belong to a bench, not to a job, and stay when the job is done. The app keeps them on the
@@ -22,6 +23,7 @@ export const shopSchema = z.looseObject({
   copies: z.record(z.string().check(z.maxLength(40), z.regex(keyPattern)), z.int().check(z.gte(0), z.lte(99))),
   paper,
   cutter,
+  router,
 });
 
 /** Keys that nobody knows are kept in the value, but the type speaks only of those in the schema. */

@@ -25,8 +25,8 @@ describe('a shop’s settings file', () => {
   });
 
   it('keeps and tells what it does not know', () => {
-    const answer = read({ format: 'sagitta-shop', paper: { colour: 'cream' }, router: 1 });
-    expect(answer).toMatchObject({ ok: true, unknown: ['paper.colour', 'router'], shop: { router: 1 } });
+    const answer = read({ format: 'sagitta-shop', paper: { colour: 'cream' }, lathe: 1 });
+    expect(answer).toMatchObject({ ok: true, unknown: ['paper.colour', 'lathe'], shop: { lathe: 1 } });
   });
 
   it('is refused by the place, the value and what is allowed', () => {
