@@ -1,8 +1,10 @@
 import type { Design } from '../../geometry/design.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import type { Shop } from '../shop/index.ts';
+import { caulPiece } from './caul.ts';
 import { endProfilePiece } from './end-profile.ts';
 import { footprint } from './footprint.ts';
+import { insideCaulPiece } from './inside-caul.ts';
 import type { Piece, Template } from './piece.ts';
 import { plateCapPiece } from './plate-cap.ts';
 import { saddle } from './saddle.ts';
@@ -17,6 +19,8 @@ export const pieces: readonly Piece[] = [
   section,
   slotGuide,
   plateCapPiece,
+  caulPiece,
+  insideCaulPiece,
   saddle,
   saddleCrown,
 ];

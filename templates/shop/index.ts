@@ -3,6 +3,7 @@ import { keyPattern } from '../../geometry/job.ts';
 import type { Problem } from '../../geometry/problem.ts';
 import { readJson, traps } from '../../geometry/read-json.ts';
 import { filledIn, inOrder, presets, problemAt, repeatedKeys, unknownKeys } from '../../geometry/schema-walk.ts';
+import { caul } from './caul.ts';
 import { cutter } from './cutter.ts';
 import { paper } from './paper.ts';
 import { router } from './router.ts';
@@ -24,6 +25,7 @@ export const shopSchema = z.looseObject({
   paper,
   cutter,
   router,
+  caul,
 });
 
 /** Keys that nobody knows are kept in the value, but the type speaks only of those in the schema. */
