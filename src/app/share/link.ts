@@ -1,0 +1,37 @@
+import type { Job } from '../../../geometry/job.ts';
+import { type ReadJob, readJob, writeJob } from '../../../geometry/job-file.ts';
+import { pack, unpack } from './pack.ts';
+
+/** What stands before the job in an address: behind the #, so that no server is ever sent it. */
+const begins = '#job=';
+/** The longest fragment that is made or read, characters: mail programs and chats cut longer addresses [practice]. */
+export const longestLink = 8000;
+/** The longest job that a link may unpack to, bytes. */
+const longestJob = 2_000_000;
+
+export type Link = { readonly ok: true; readonly address: string } | { readonly ok: false; readonly length: number };
+
+/** The address that opens a copy of this job wherever it is followed; refused with its length where it would be too long. `page` is the program's own address. */
+export const linkTo = async (job: Job, page: string): Promise<Link> => {
+  const address = `${page.replace(/#.*$/s, '')}${begins}${await pack(JSON.stringify(JSON.parse(writeJob(job))))}`;
+  return address.length > longestLink ? { ok: false, length: address.length } : { ok: true, address };
+};
+
+/** Whether an address's fragment says that it holds a job. */
+export const holdsJob = (fragment: string): boolean => fragment.startsWith(begins);
+
+/** The job that a fragment holds, or what keeps it from being read. Never rejects. */
+export const jobInLink = async (fragment: string): Promise<ReadJob> => {
+  const refuse = (says: string): ReadJob => ({
+    ok: false,
+    problems: [{ path: '', value: '…', says: `The link ${says}. Ask for it again, or for the job’s file.` }],
+  });
+  if (!holdsJob(fragment)) return refuse('holds no job');
+  if (fragment.length > longestLink)
+    return refuse(`has ${fragment.length} characters, more than the ${longestLink} that one of Sagitta has`);
+  try {
+    return readJob(await unpack(fragment.slice(begins.length), longestJob));
+  } catch (error) {
+    return refuse(error instanceof Error ? error.message : String(error));
+  }
+};
