@@ -1,3 +1,5 @@
+import type { Shop } from './shop/index.ts';
+
 /** A sheet of paper, upright, mm. */
 export interface Paper {
   readonly name: string;
@@ -20,8 +22,12 @@ export type PaperId = keyof typeof papers;
 /** Whether a word names a paper. */
 export const isPaperId = (word: string): word is PaperId => Object.hasOwn(papers, word);
 
-/** Left free at every edge, mm: no printer reaches farther than it can [practice]. */
-export const margin = 10;
+/** The paper that a shop prints on: one that has a name, or a size that was typed. */
+export const paperOf = ({ paper: { size, width, height } }: Shop): Paper =>
+  size === 'typed' ? { name: `${width.toFixed(1)} × ${height.toFixed(1)} mm`, width, height } : papers[size];
+
+/** The same shop with another paper. */
+export const onPaper = (shop: Shop, size: PaperId): Shop => ({ ...shop, paper: { ...shop.paper, size } });
 
 /** The same paper laid on its side, or upright if it lay there. */
 export const quarterTurned = (paper: Paper): Paper => ({ ...paper, width: paper.height, height: paper.width });

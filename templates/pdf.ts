@@ -2,6 +2,7 @@
 import { PDFDocument, PDFName, PrintScaling } from '@cantoo/pdf-lib';
 import * as fontkit from 'fontkit';
 import type { Primitive, Purpose } from '../geometry/drawing.ts';
+import { type Correction, uncorrected } from './correction.ts';
 import { strokeOperators } from './pdf-path.ts';
 import { addLayers, addOutline } from './pdf-structure.ts';
 import { type Face, textOperators } from './pdf-text.ts';
@@ -14,6 +15,8 @@ export interface PdfPage {
   readonly primitives: readonly Primitive[];
   /** Its line in the file's outline. */
   readonly title: string;
+  /** What the drawing is stretched by about the page's middle, to make up for what the printer does to it; as it is where this is left out. */
+  readonly correction?: Correction;
 }
 
 export interface PdfOptions {
@@ -44,7 +47,10 @@ const embed = async (file: PDFDocument, name: string, customName: string, data: 
 
 /** The page's operators: one matrix that makes the unit a mm and y run down, and a stretch of marked content for each layer. */
 const content = (page: PdfPage, faceOf: (bold: boolean) => Face): string => {
-  const flip = [pointsPerMm, 0, 0, -pointsPerMm, 0, page.height * pointsPerMm];
+  const { across, down } = page.correction ?? uncorrected;
+  const [x, y] = [across * pointsPerMm, down * pointsPerMm];
+  const left = (page.width * (pointsPerMm - x)) / 2;
+  const flip = [x, 0, 0, -y, left, (page.height * (pointsPerMm + y)) / 2];
   const layers = purposes.map((purpose) => {
     const drawn = page.primitives
       .filter((primitive) => purposeOf(primitive) === purpose)

@@ -44,33 +44,48 @@ const pad = 1.2;
 const labelSize = 2.1;
 const valueSize = 3.2;
 
+/** What a title block says of its own sheet. */
+export interface SheetWords {
+  readonly titles: readonly string[];
+  /** Which face of the work lies up; none where the sheet holds no template. */
+  readonly faces: readonly string[];
+  /** The paper's name and how it lies. */
+  readonly paper: string;
+  /** The printer that it was corrected for, and by how much. */
+  readonly print: string;
+  readonly number: number;
+  readonly of: number;
+}
+
+const faceUp = (faces: readonly string[]): string => {
+  const [first, ...others] = [...new Set(faces)];
+  return first === undefined ? 'the printed one' : others.length === 0 ? first : 'as named over each piece';
+};
+
 /**
- * A title block in the manner of ISO 7200, its top left corner at `at`, 104 × 42.5 mm: titles, job, date, which face is up, hand, units, scale,
- * sheet, program, and four empty cells for what the check bars measure on the print. Texts too long for their cell are cut short.
+ * A title block in the manner of ISO 7200, its top left corner at `at`, 104 × 42.5 mm: titles, job, date, which face is up, program, hand, units, scale, paper,
+ * sheet, the correction for the printer, and four empty cells for what the check bars measure on the print. Texts too long for their cell are cut short.
  */
-export const titleBlock = (
-  at: Point,
-  titles: readonly string[],
-  info: SheetInfo,
-  sheet: { readonly number: number; readonly of: number },
-): readonly Primitive[] => {
+export const titleBlock = (at: Point, words: SheetWords, info: SheetInfo): readonly Primitive[] => {
   const rows: readonly (readonly Field[])[] = [
-    [{ id: 'title', label: 'Template', width: 104, says: titles.map(cleanName).join(' · '), bold: true }],
+    [{ id: 'title', label: 'Template', width: 104, says: words.titles.map(cleanName).join(' · '), bold: true }],
     [
       { id: 'job', label: 'Job', width: 78, says: info.job },
       { id: 'date', label: 'Date', width: 26, says: info.date },
     ],
     [
-      { id: 'face', label: 'Face up', width: 78, says: 'as named over each piece' },
+      { id: 'face', label: 'Face up', width: 78, says: faceUp(words.faces) },
       { id: 'program', label: 'Drawn with', width: 26, says: `Sagitta ${info.version}` },
     ],
     [
-      { id: 'hand', label: 'Guitar for', width: 32, says: info.hand },
-      { id: 'units', label: 'Bare numbers in', width: 26, says: info.units },
-      { id: 'scale', label: 'Scale', width: 20, says: '1:1', bold: true },
-      { id: 'sheet', label: 'Sheet', width: 26, says: `${sheet.number} of ${sheet.of}` },
+      { id: 'hand', label: 'Guitar for', width: 22, says: info.hand },
+      { id: 'units', label: 'Bare numbers in', width: 24, says: info.units },
+      { id: 'scale', label: 'Scale', width: 12, says: '1:1', bold: true },
+      { id: 'paper', label: 'Paper', width: 29, says: words.paper },
+      { id: 'sheet', label: 'Sheet', width: 17, says: `${words.number} of ${words.of}` },
     ],
-    ['100 mm across reads', '4 in across reads', '100 mm down reads', '4 in down reads'].map((label, i) => ({
+    [{ id: 'print', label: 'Print', width: 104, says: words.print }],
+    ['100 mm/4 in across', 'long bar across', '100 mm/4 in down', 'long bar down'].map((label, i) => ({
       id: `reads${i}`,
       label,
       width: 26,
@@ -95,7 +110,7 @@ const row = (fields: readonly Field[], at: Point, height: number): readonly Prim
     const rule = i === 0 ? [] : [straight(`title.${id}.rule`, { x: left, y: at.y }, { x: left, y: at.y + height })];
     const room = width - 2 * pad;
     const labelAt = { x: left + pad, y: at.y + pad + labelSize * capHeight };
-    const valueAt = { x: left + pad, y: at.y + height - pad - 0.3 };
+    const valueAt = { x: left + pad, y: at.y + height - pad };
     const value =
       says === undefined ? [] : [line(`title.${id}`, valueAt, fitText(says, room, valueSize, bold), valueSize, bold)];
     return [...rule, line(`title.${id}.label`, labelAt, fitText(label, room, labelSize), labelSize), ...value];

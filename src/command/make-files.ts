@@ -6,10 +6,12 @@ import { sayWith } from '../../geometry/layout.ts';
 import { report } from '../../geometry/report.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import { threeViews } from '../../geometry/views/index.ts';
-import { type PaperId, papers } from '../../templates/paper.ts';
+import { em } from '../../templates/block.ts';
+import { pieceSheet, viewSheet } from '../../templates/one-page.ts';
+import { onPaper, type PaperId, papers } from '../../templates/paper.ts';
 import { toPdf } from '../../templates/pdf.ts';
 import { drawPiece, piecesOf, templatesOf } from '../../templates/pieces/index.ts';
-import { em, laySheets, pieceSheet, type Sheet, viewSheet } from '../../templates/sheets.ts';
+import { laySheets, type Sheet } from '../../templates/sheets.ts';
 import { newShop } from '../../templates/shop/index.ts';
 import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
@@ -29,10 +31,10 @@ export async function makeFiles(job: Settled, design: Design, paper: PaperId, as
   const { version } = JSON.parse(readFileSync(packageFile, 'utf8')) as { version: string };
   const info = sheetInfo(job, version);
   const say = sayWith(job.show);
-  const shop = newShop();
+  const shop = onPaper(newShop(), paper);
   let sheets: readonly Sheet[];
   try {
-    sheets = laySheets(templatesOf(job, design, shop), papers[paper], info, say);
+    sheets = laySheets(templatesOf(job, design, shop), shop, info, say);
   } catch (error) {
     if (error instanceof RangeError) return { ok: false, says: error.message };
     throw error;

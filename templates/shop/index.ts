@@ -7,6 +7,7 @@ import { caul } from './caul.ts';
 import { cutter } from './cutter.ts';
 import { paper } from './paper.ts';
 import { router } from './router.ts';
+import { printers } from './printers.ts';
 
 /*
  * The shop's own settings: papers, printers and tools. They belong to a bench, not to a job, and stay when the job is done. The app keeps them on the
@@ -26,6 +27,7 @@ export const shopSchema = z.looseObject({
   cutter,
   router,
   caul,
+  printers,
 });
 
 /** Keys that nobody knows are kept in the value, but the type speaks only of those in the schema. */

@@ -237,12 +237,13 @@ describe('a job that cannot be drafted', () => {
     expect(existsSync(out)).toBe(false);
   });
 
-  it('too big for the paper: says so and which would do', async () => {
+  it('too big for the paper: parts it over pages that join', async () => {
     const file = jobFile('long.json', (job) => Object.assign(job.bridge ?? {}, { length: 255 }));
     const { status, stderr, out } = await draft(file, '--paper', 'letter');
-    expect(status).toBe(1);
-    expect(stderr).toMatch(/does not fit on Letter.*larger paper, A3/);
-    expect(existsSync(out)).toBe(false);
+    expect(stderr).toBe('');
+    expect(status).toBe(0);
+    const { outline } = await readPdf(new Uint8Array(readFileSync(join(out, 'templates.pdf'))));
+    expect(outline).toEqual(expect.arrayContaining(['Footprint, slot and pins A1', 'Footprint, slot and pins A2']));
   });
 
   it('into a place that is a file, or whose file is a folder: says so and changes nothing', async () => {

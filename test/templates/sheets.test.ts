@@ -5,8 +5,10 @@ import { boundsOfPrimitives, sayWith } from '../../geometry/layout.ts';
 import { bounds, polyline } from '../../geometry/shape/index.ts';
 import type { Bounds } from '../../geometry/shape/types.ts';
 import { starters } from '../../src/jobs/index.ts';
-import { margin, type PaperId, papers } from '../../templates/paper.ts';
-import { laySheets, pieceSheet, type Sheet } from '../../templates/sheets.ts';
+import { pieceSheet } from '../../templates/one-page.ts';
+import { onPaper, type PaperId, papers } from '../../templates/paper.ts';
+import { laySheets, type Sheet } from '../../templates/sheets.ts';
+import { newShop } from '../../templates/shop/index.ts';
 import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
 import { sheetInfo } from '../../templates/title-block.ts';
@@ -18,6 +20,8 @@ import { fullJob, oldTop } from './full-job.ts';
 const job = workedExample();
 const info = sheetInfo(job, '9.8.7');
 const say = sayWith(job.show);
+const on = (id: PaperId) => onPaper(newShop(), id);
+const { margin } = newShop().paper;
 const paperIds = Object.keys(papers) as PaperId[];
 
 /** A made-up piece: a rectangle to cut, with a corner cut off so that a mirrored one would show, and a hole. */
@@ -93,7 +97,7 @@ describe('papers', () => {
 
 describe('sheets', () => {
   it.each(paperIds)('on %s have check bars in both directions that measure true in the file', (id) => {
-    const sheets = laySheets([slab('a', 150, 100), slab('b', 150, 100), slab('c', 60, 20)], papers[id], info, say);
+    const sheets = laySheets([slab('a', 150, 100), slab('b', 150, 100), slab('c', 60, 20)], on(id), info, say);
     for (const sheet of sheets) expectCheckBars(sheet);
     const sides = [papers[id].width, papers[id].height].sort();
     for (const { width, height } of sheets) expect([width, height].sort()).toEqual(sides);
@@ -105,7 +109,7 @@ describe('sheets', () => {
     fc.assert(
       fc.property(sets, fc.constantFrom(...paperIds), (sizes, paperId) => {
         const pieces = sizes.map(([width, height], i) => slab(`s${i}s`, width, height));
-        const sheets = laySheets(pieces, papers[paperId], info, say);
+        const sheets = laySheets(pieces, on(paperId), info, say);
         const laid = sheets.flatMap((sheet) => {
           const ids = pieces.filter(({ id }) => sheet.primitives.some((p) => p.id.startsWith(`${id}.`)));
           const parts = [...ids.map(({ id }) => `${id}.`), 'check.x', 'check.y', 'title.', 'legend.'];
@@ -138,7 +142,7 @@ describe('sheets', () => {
 
   it('turn a piece by a quarter, without mirroring it, where it fits no other way', () => {
     // Too long for A4 lying (with its bars), too wide for A4 upright, so it can only lie turned on the upright sheet.
-    const [sheet] = laySheets([slab('long', 185, 140)], papers.a4, info, say);
+    const [sheet] = laySheets([slab('long', 185, 140)], on('a4'), info, say);
     expect(sheet).toMatchObject({ width: 210, height: 297 });
     const outline = sheet?.primitives.find((p) => p.id === 'long.outline');
     if (outline?.kind !== 'stroke') throw new Error('no outline');
@@ -153,24 +157,24 @@ describe('sheets', () => {
   });
 
   it('lie on their side where that takes fewer sheets', () => {
-    const sheets = laySheets([slab('wide', 245, 90)], papers.a4, info, say);
+    const sheets = laySheets([slab('wide', 245, 90)], on('a4'), info, say);
     expect(sheets.map(({ width, height }) => [width, height])).toEqual([[297, 210]]);
   });
 
   it('put several pieces on one sheet where they fit, and number the sheets', () => {
     const small = ['a', 'b', 'c', 'd'].map((id) => slab(id, 70, 30));
-    const one = laySheets(small, papers.a4, info, say);
+    const one = laySheets(small, on('a4'), info, say);
     expect(one).toHaveLength(1);
     expect(one[0]?.title).toBe('Slab a · Slab b · Slab c · Slab d');
     expect(texts(one[0] as Sheet)).toContain('1 of 1');
-    const two = laySheets([slab('a', 160, 120), slab('b', 160, 120)], papers.a4, info, say);
+    const two = laySheets([slab('a', 160, 120), slab('b', 160, 120)], on('a4'), info, say);
     expect(two.map((sheet) => texts(sheet).filter((text) => / of 2$/.test(text)))).toEqual([['1 of 2'], ['2 of 2']]);
   });
 
   it('take a piece more beside the templates as they are', () => {
     const drawn = drawnPieces(job, solved(job));
     const ids = [...drawn, slab('more', 90, 25)].map(({ id }) => `${id}.title`);
-    const sheets = laySheets([...drawn, slab('more', 90, 25)], papers.a4, info, say);
+    const sheets = laySheets([...drawn, slab('more', 90, 25)], on('a4'), info, say);
     const laid = sheets.flatMap((sheet) => sheet.primitives.filter((p) => ids.includes(p.id)));
     expect(laid.map((p) => p.id).sort()).toEqual([...ids].sort());
     for (const sheet of sheets) expectCheckBars(sheet);
@@ -185,7 +189,7 @@ describe('sheets', () => {
   )('hold every template of %s on %s, unscaled', (_, paper, asked) => {
     const { job: own, design } = built(asked);
     const drawn = drawnPieces(own, design);
-    const sheets = laySheets(drawn, papers[paper], sheetInfo(own, '1'), sayWith(own.show));
+    const sheets = laySheets(drawn, on(paper), sheetInfo(own, '1'), sayWith(own.show));
     for (const { id, marks } of drawn) {
       const outline = marks.find((mark) => mark.id === 'outline');
       if (outline?.kind !== 'path') throw new Error(`no outline in ${id}`);
@@ -200,7 +204,7 @@ describe('sheets', () => {
   });
 
   it('say whose they are, to which scale, and to measure them first', () => {
-    const [sheet] = laySheets([{ ...slab('a', 70, 30), faceUp: 'the tail side' }], papers.letter, info, say);
+    const [sheet] = laySheets([{ ...slab('a', 70, 30), faceUp: 'the tail side' }], on('letter'), info, say);
     const words = texts(sheet as Sheet);
     for (const text of [
       job.name,
@@ -218,7 +222,7 @@ describe('sheets', () => {
   });
 
   it('explain each kind of line that is on them with the line itself, and no other', () => {
-    const [sheet] = laySheets([slab('a', 70, 30)], papers.a4, info, say);
+    const [sheet] = laySheets([slab('a', 70, 30)], on('a4'), info, say);
     const lines = (id: string) => sheet?.primitives.filter((p) => p.id === id);
     expect(lines('legend.cut.outline')).toMatchObject([{ kind: 'stroke', line: 'outline' }]);
     expect(lines('legend.drill.outline')).toEqual([]);
@@ -228,12 +232,7 @@ describe('sheets', () => {
 
   it('keep a name of any length and with any characters inside its cell', () => {
     const name = `Line\u0000one\nline two \u202e ${'wide '.repeat(60)}`;
-    const [sheet] = laySheets(
-      [slab('a', 70, 30)],
-      papers.a4,
-      sheetInfo({ ...job, name: name.slice(0, 200) }, '1'),
-      say,
-    );
+    const [sheet] = laySheets([slab('a', 70, 30)], on('a4'), sheetInfo({ ...job, name: name.slice(0, 200) }, '1'), say);
     const cell = groupBounds(sheet as Sheet, 'title.job');
     const next = groupBounds(sheet as Sheet, 'title.date.rule');
     expect(cell.maxX).toBeLessThanOrEqual(next.minX);
@@ -241,13 +240,15 @@ describe('sheets', () => {
     expect(texts(sheet as Sheet).join('')).not.toMatch(/[\u0000-\u001f\u202e]/);
   });
 
-  it('refuse a piece that is too big, naming it, its size, the room and the way out', () => {
-    const lay = (width: number, id: PaperId) => () => laySheets([slab('big', width, 100)], papers[id], info, say);
-    expect(lay(300, 'a4')).toThrow(
-      /“Slab big” is 300\.0 × 1\d\d\.\d mm .* A4: .* room for 2\d\d\.\d × 1\d\d\.\d mm.*larger paper, A3/,
+  it('refuse paper that has no room, naming it and the way out', () => {
+    const tiny = { ...newShop().paper, size: 'typed', width: 120, height: 130 } as const;
+    expect(() => laySheets([slab('a', 20, 20)], { ...newShop(), paper: tiny }, info, say)).toThrow(
+      /^120\.0 × 130\.0 mm with a margin of 10\.0 mm has no room .*larger paper, A4 .*smaller margin\.$/,
     );
-    expect(lay(300, 'a3')).not.toThrow();
-    expect(lay(900, 'a4')).toThrow(/No paper here is large enough/);
+    const wide = { ...newShop().paper, overlap: 40, margin: 30, size: 'typed', width: 230, height: 215 } as const;
+    expect(() => laySheets([slab('a', 190, 190)], { ...newShop(), paper: wide }, info, say)).toThrow(
+      /overlap of 40\.0 mm/,
+    );
   });
 });
 

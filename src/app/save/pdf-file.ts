@@ -1,7 +1,7 @@
 import { build } from '../../../geometry/build.ts';
 import type { Job } from '../../../geometry/job.ts';
 import { sayWith } from '../../../geometry/layout.ts';
-import { type PaperId, papers } from '../../../templates/paper.ts';
+import { onPaper, type PaperId, papers } from '../../../templates/paper.ts';
 import { toPdf } from '../../../templates/pdf.ts';
 import { templatesOf } from '../../../templates/pieces/index.ts';
 import { laySheets } from '../../../templates/sheets.ts';
@@ -34,8 +34,9 @@ export const pdfOf = async ({ job, paper, fonts }: PdfAsk, tell: (step: PdfStep)
   if (!solved.ok) throw new Error(solved.problems.map(({ says }) => says).join(' '));
   tell('lay');
   const info = sheetInfo(job, version);
-  const drawn = templatesOf(solved.job, solved.design, newShop());
-  const sheets = laySheets(drawn, papers[paper], info, sayWith(job.show));
+  const shop = onPaper(newShop(), paper);
+  const drawn = templatesOf(solved.job, solved.design, shop);
+  const sheets = laySheets(drawn, shop, info, sayWith(job.show));
   tell('write');
   return toPdf(sheets, {
     title: info.job || 'Templates',

@@ -1,8 +1,10 @@
 import { sayWith } from '../../../geometry/layout.ts';
 import { threeViews } from '../../../geometry/views/index.ts';
+import { em } from '../../../templates/block.ts';
+import { pieceSheet, viewSheet } from '../../../templates/one-page.ts';
 import { drawPiece } from '../../../templates/pieces/index.ts';
 import type { Piece } from '../../../templates/pieces/piece.ts';
-import { em, pieceSheet, type Sheet, viewSheet } from '../../../templates/sheets.ts';
+import type { Sheet } from '../../../templates/sheets.ts';
 import { newShop } from '../../../templates/shop/index.ts';
 import { toSvg } from '../../../templates/svg.ts';
 import { sheetInfo } from '../../../templates/title-block.ts';
