@@ -6,8 +6,8 @@ import { filledIn, inOrder, presets, problemAt, repeatedKeys, unknownKeys } from
 import { caul } from './caul.ts';
 import { cutter } from './cutter.ts';
 import { paper } from './paper.ts';
-import { router } from './router.ts';
 import { printers } from './printers.ts';
+import { router } from './router.ts';
 
 /*
  * The shop's own settings: papers, printers and tools. They belong to a bench, not to a job, and stay when the job is done. The app keeps them on the
