@@ -5,7 +5,7 @@ import { distance } from '../shape/point.ts';
 import type { Path, Point, Segment } from '../shape/types.ts';
 
 /*
- * A graph is a path of lines and arcs that runs in the sense of +x and over every x has one height, but for upright steps. The bridge's top and its slot's floor are such paths.
+ * A graph is a path of lines and arcs (and of cubics along which x runs evenly) that runs in the sense of +x and over every x has one height, but for upright steps. The bridge’s top, its slot’s floor and the saddle’s crown are such paths.
  */
 
 /** Places nearer than this are one, mm. */
@@ -24,11 +24,17 @@ const parameterAt = (s: Segment, x: number): number => {
 
 const isUpright = (s: Segment): boolean => segmentEnd(s).x - segmentStart(s).x <= hair;
 
+/** The segment of a graph that lies over x, and the parameter there; beyond its ends, those of the nearer end. */
+export const placeOver = (graph: Path, x: number): { readonly segment: Segment; readonly t: number } => {
+  const over = graph.segments.filter((s) => !isUpright(s));
+  const segment = over.find((one) => segmentEnd(one).x >= x) ?? (over.at(-1) as Segment);
+  return { segment, t: parameterAt(segment, x) };
+};
+
 /** The page height of a graph at x; beyond its ends, that of the nearer end. */
 export const heightOn = (graph: Path, x: number): number => {
-  const over = graph.segments.filter((s) => !isUpright(s));
-  const s = over.find((one) => segmentEnd(one).x >= x) ?? (over.at(-1) as Segment);
-  return pointOn(s, parameterAt(s, x)).y;
+  const { segment, t } = placeOver(graph, x);
+  return pointOn(segment, t).y;
 };
 
 /** The part of a graph from x = a to x = b. */

@@ -54,6 +54,37 @@ export const nearestOn = (segment: Segment, p: Point): Nearest =>
     })
     .reduce((best, n) => (n.distance < best.distance ? n : best));
 
+/** The place on a segment farthest from a point. */
+export const farthestOn = (segment: Segment, p: Point): Nearest => {
+  // Of an arc, the place that faces away from the point.
+  const away = segment.kind === 'arc' ? subtract({ x: 2 * segment.centre.x, y: 2 * segment.centre.y }, p) : p;
+  return [0, 1, ...candidates(segment, away).filter((t) => t > 0 && t < 1)]
+    .map((t) => {
+      const at = pointOn(segment, t);
+      return { t, point: at, distance: distance(at, p) };
+    })
+    .reduce((best, n) => (n.distance > best.distance ? n : best));
+};
+
+/** The place on a segment that lies farthest in a direction (a unit vector), with how far that is from the origin, mm. */
+export const foremostOn = (segment: Segment, way: Point): Nearest => {
+  const turns = (): readonly number[] => {
+    if (segment.kind === 'line') return [];
+    if (segment.kind === 'arc')
+      return segment.sweep === 0
+        ? []
+        : [arcParameter(segment, { x: segment.centre.x + way.x, y: segment.centre.y + way.y })];
+    const { x, y } = coordinates(segment);
+    return bernsteinRoots(bernsteinDerivative(x.map((v, k) => v * way.x + (y[k] as number) * way.y)));
+  };
+  return [0, 1, ...turns().filter((t) => t > 0 && t < 1)]
+    .map((t) => {
+      const at = pointOn(segment, t);
+      return { t, point: at, distance: dot(at, way) };
+    })
+    .reduce((best, n) => (n.distance > best.distance ? n : best));
+};
+
 /** The distance from a point to a path's line, mm (not to the area inside). */
 export const distanceTo = (path: Path, p: Point): number =>
   path.segments.reduce((least, s) => Math.min(least, nearestOn(s, p).distance), Number.POSITIVE_INFINITY);
