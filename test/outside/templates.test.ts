@@ -20,7 +20,7 @@ const jobs = [
   ['the worked example', workedExample()] as const,
 ];
 
-const files = async (job: (typeof jobs)[number][1]) => {
+const make = async (job: Job) => {
   const settled = built(job);
   const made = await makeFiles(settled.job, settled.design, 'a4');
   if (!made.ok) throw new Error(made.says);
@@ -29,7 +29,16 @@ const files = async (job: (typeof jobs)[number][1]) => {
     if (!found) throw new Error(`no ${name}`);
     return found.content;
   };
-  return { text: (name: string) => String(file(name)), pdf: new Uint8Array(file('templates.pdf') as Uint8Array) };
+  const pdf = new Uint8Array(file('templates.pdf') as Uint8Array);
+  return { text: (name: string) => String(file(name)), pdf, read: await readPdf(pdf) };
+};
+
+const known = new Map<Job, ReturnType<typeof make>>();
+/** What the command writes for a job, and its PDF as it was read; made once. */
+const files = (job: Job) => {
+  const made = known.get(job) ?? make(job);
+  known.set(job, made);
+  return made;
 };
 
 const ends = (s: Segment): readonly Point[] => (s.kind === 'arc' ? [] : [s.from, s.to]);
@@ -101,7 +110,7 @@ describe.each(jobs)('%s', (_, job) => {
   const radius = design.cut?.radius ?? Number.NaN;
 
   it('has the footprint’s length and depth on paper, within 0.01 mm', async () => {
-    const pdf = await readPdf((await files(job)).pdf);
+    const { read: pdf } = await files(job);
     const found = cuts(pdf).map(({ segments }) => sides(segments));
     const [length, depth] = footprintSize(job);
     const near = found.filter(([long, short]) => Math.abs(long - length) < 0.01 && Math.abs(short - depth) < 0.01);
@@ -109,7 +118,7 @@ describe.each(jobs)('%s', (_, job) => {
   });
 
   it('has the saddle’s crown at the report’s radius within 0.1 %, and as long as the slot less its play', async () => {
-    const pdf = await readPdf((await files(job)).pdf);
+    const { read: pdf } = await files(job);
     const saddles = cuts(pdf).filter(
       ({ segments }) => Math.abs(sides(segments)[0] - (job.slot.length - job.saddle.play)) < 0.01,
     );
@@ -123,7 +132,7 @@ describe.each(jobs)('%s', (_, job) => {
   });
 
   it('has a pin hole for each string on the footprint and on the plate’s cap, as wide as the job says and as far from each other; none where no pins hold the strings', async () => {
-    const pdf = await readPdf((await files(job)).pdf);
+    const { read: pdf } = await files(job);
     const holes = pdf.pages
       .flatMap(({ paths }) => paths)
       // The legend shows a hole too, smaller than any that is drilled for a pin.
@@ -192,8 +201,7 @@ describe.each(jobs.filter(([, { pins }]) => pins.hold !== 'pins'))('%s, without 
 });
 
 it('has a check bar that measures 100 mm within a pixel at 600 dots an inch, on the demo’s own sheet', async () => {
-  const { pdf: bytes } = await files(jobs[0]?.[1] ?? workedExample());
-  const pdf = await readPdf(bytes.slice());
+  const { pdf: bytes, read: pdf } = await files(jobs[0]?.[1] ?? workedExample());
   const bar = pdf.pages[0]?.paths.flatMap(({ segments: [line, ...rest] }) =>
     line?.kind === 'line' && rest.length === 0 && Math.abs(line.to.x - line.from.x - 100) < 0.01 ? [line] : [],
   )[0];

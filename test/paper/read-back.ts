@@ -1,0 +1,129 @@
+import { expect } from 'vitest';
+import type { Primitive, Stroke } from '../../geometry/drawing.ts';
+import { distanceTo } from '../../geometry/shape/nearest.ts';
+import type { Path, Point, Segment } from '../../geometry/shape/types.ts';
+import type { Sheet } from '../../templates/sheets.ts';
+import { purposes } from '../../templates/style.ts';
+import { fitCircle, pointAt } from '../fit-circle.ts';
+import type { PdfFile } from '../read-pdf.ts';
+import type { SvgFile } from '../read-svg.ts';
+
+/*
+ * Every stroke of a sheet as a reader that did not write the file finds it, against the exact path that was to be drawn. A writer keeps the strokes' order
+ * within their purpose, so that the k-th that is read is the k-th that was drawn.
+ */
+
+/** How far a line may lie off on paper, mm, and how much an arc's radius may differ. */
+const off = 0.01;
+const ofRadius = 0.001;
+
+/** A point of a segment, by formulas of the tests' own. */
+const at = (s: Segment, t: number): Point => {
+  if (s.kind === 'cubic') return pointAt(s, t);
+  if (s.kind === 'line') return { x: s.from.x + (s.to.x - s.from.x) * t, y: s.from.y + (s.to.y - s.from.y) * t };
+  const angle = s.start + s.sweep * t;
+  return { x: s.centre.x + s.radius * Math.cos(angle), y: s.centre.y + s.radius * Math.sin(angle) };
+};
+const along = (s: Segment): readonly Point[] =>
+  (s.kind === 'line' ? [0, 0.5, 1] : [0, 0.21, 0.43, 0.68, 1]).map((t) => at(s, t));
+
+/** What was read with the line that closes it, which readers leave out. */
+const closed = (segments: readonly Segment[]): Path => {
+  const [first, last] = [segments[0], segments.at(-1)];
+  if (!first || !last) throw new Error('nothing was read');
+  return { segments: [...segments, { kind: 'line', from: at(last, 1), to: at(first, 0) }], closed: true };
+};
+
+const strokesOf = (primitives: readonly Primitive[]): readonly Stroke[] =>
+  purposes.flatMap((purpose) => primitives.filter((p) => p.kind === 'stroke').filter((s) => s.purpose === purpose));
+
+interface Read {
+  readonly segments: readonly Segment[];
+  readonly closed: boolean;
+}
+
+const compare = (drawn: Stroke, read: Read): void => {
+  const says = drawn.id;
+  expect(read.closed, says).toBe(drawn.path.closed);
+  const back: Path = read.closed ? closed(read.segments) : { segments: read.segments, closed: false };
+  const there = read.segments.flatMap(along).map((p) => distanceTo(drawn.path, p));
+  const here = drawn.path.segments.flatMap(along).map((p) => distanceTo(back, p));
+  expect(Math.max(...there, ...here), says).toBeLessThan(off);
+};
+
+/** Every arc of a path drawn by itself, and what was read of it: its pieces lie between its ends. */
+const radii = (drawn: Stroke, read: Read): void => {
+  const curved = read.segments.filter((s) => s.kind !== 'line');
+  for (const s of drawn.path.segments) {
+    if (s.kind !== 'arc') continue;
+    const own = curved.filter((piece) =>
+      [0.25, 0.5, 0.75].every((t) => distanceTo({ segments: [s], closed: false }, at(piece, t)) < off),
+    );
+    expect(own.length, `${drawn.id}: an arc`).toBeGreaterThan(0);
+    // A short arc's chord says little of its radius: it is told by where it lies.
+    if (s.radius * Math.abs(s.sweep) < 1 || Math.abs(s.sweep) < 0.02) continue;
+    const found = fitCircle(own.flatMap((piece) => [0, 0.2, 0.4, 0.6, 0.8, 1].map((t) => at(piece, t))));
+    expect(Math.abs(found.radius / s.radius - 1), `${drawn.id}: radius ${s.radius}`).toBeLessThan(ofRadius);
+  }
+};
+
+/** Holds a page of a PDF file to the sheet that it was written from. */
+export const holdPdf = (page: PdfFile['pages'][number], sheet: Sheet): void => {
+  const drawn = strokesOf(sheet.primitives);
+  expect(page.paths.map(({ layer }) => layer)).toEqual(drawn.map(({ purpose }) => purpose));
+  for (const [k, stroke] of drawn.entries()) {
+    const read = page.paths[k] as Read;
+    compare(stroke, read);
+    radii(stroke, read);
+  }
+};
+
+/** Holds an SVG file to the sheet that it was written from; its arcs are arcs. */
+export const holdSvg = (file: SvgFile, sheet: Sheet): void => {
+  expect([file.widthMm, file.heightMm]).toEqual([sheet.width, sheet.height].map((side) => expect.closeTo(side, 5)));
+  const drawn = strokesOf(sheet.primitives);
+  const elements = file.elements.filter(({ tag }) => tag !== 'text');
+  expect(elements.map(({ purpose }) => purpose)).toEqual(drawn.map(({ purpose }) => purpose));
+  for (const [k, stroke] of drawn.entries()) {
+    const read = elements[k]?.paths[0] as Read;
+    compare(stroke, read);
+    const arcs = read.segments.filter((s) => s.kind === 'arc');
+    expect(arcs.length > 0, stroke.id).toBe(stroke.path.segments.some((s) => s.kind === 'arc'));
+    radii(stroke, read);
+  }
+};
+
+/** The sheet's strokes of one drawing against the drawing's own: moved and turned, but never scaled, bent or mirrored. Ids on the sheet begin with `prefix`. */
+export const holdPlaced = (own: readonly Primitive[], sheet: Sheet, prefix: string): void => {
+  const placed = new Map(sheet.primitives.flatMap((p) => (p.kind === 'stroke' ? [[p.id, p] as const] : [])));
+  const pairs = own.flatMap((p) => {
+    if (p.kind !== 'stroke') return [];
+    const found = placed.get(`${prefix}${p.id}`);
+    if (!found) throw new Error(`${prefix}${p.id} is not on the sheet`);
+    expect(found.path.segments.map(({ kind }) => kind)).toEqual(p.path.segments.map(({ kind }) => kind));
+    return p.path.segments.flatMap((s, k) =>
+      [0, 0.37, 1].map((t) => [at(s, t), at(found.path.segments[k] as Segment, t)] as const),
+    );
+  });
+  // The rigid motion that fits all points best, by their means and the angle of least squares.
+  const mean = (k: 0 | 1): Point => ({
+    x: pairs.reduce((sum, pair) => sum + pair[k].x, 0) / pairs.length,
+    y: pairs.reduce((sum, pair) => sum + pair[k].y, 0) / pairs.length,
+  });
+  const [from, to] = [mean(0), mean(1)];
+  let [sine, cosine] = [0, 0];
+  for (const [a, b] of pairs) {
+    const [ax, ay, bx, by] = [a.x - from.x, a.y - from.y, b.x - to.x, b.y - to.y];
+    cosine += ax * bx + ay * by;
+    sine += ax * by - ay * bx;
+  }
+  const angle = Math.atan2(sine, cosine);
+  const [c, s] = [Math.cos(angle), Math.sin(angle)];
+  const misses = pairs.map(([a, b]) =>
+    Math.hypot(
+      to.x + c * (a.x - from.x) - s * (a.y - from.y) - b.x,
+      to.y + s * (a.x - from.x) + c * (a.y - from.y) - b.y,
+    ),
+  );
+  expect(Math.max(...misses), prefix).toBeLessThan(1e-9);
+};
