@@ -6,6 +6,7 @@ import { endProfilePiece } from './end-profile.ts';
 import { footprint } from './footprint.ts';
 import { insideCaulPiece } from './inside-caul.ts';
 import type { Piece, Template } from './piece.ts';
+import { pinStrip } from './pin-strip.ts';
 import { plateCapPiece } from './plate-cap.ts';
 import { saddle } from './saddle.ts';
 import { saddleCrown } from './saddle-crown.ts';
@@ -18,6 +19,7 @@ export const pieces: readonly Piece[] = [
   endProfilePiece,
   section,
   slotGuide,
+  pinStrip,
   plateCapPiece,
   caulPiece,
   insideCaulPiece,
