@@ -8,6 +8,7 @@ import { insideCaulPiece } from './inside-caul.ts';
 import type { Piece, Template } from './piece.ts';
 import { pinStrip } from './pin-strip.ts';
 import { plateCapPiece } from './plate-cap.ts';
+import { radiusGauges } from './radius-gauges.ts';
 import { saddle } from './saddle.ts';
 import { saddleCrown } from './saddle-crown.ts';
 import { section } from './section.ts';
@@ -25,6 +26,7 @@ export const pieces: readonly Piece[] = [
   insideCaulPiece,
   saddle,
   saddleCrown,
+  radiusGauges,
 ];
 
 /** The templates that a job has, in bench order. */

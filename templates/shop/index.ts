@@ -5,6 +5,7 @@ import { readJson, traps } from '../../geometry/read-json.ts';
 import { filledIn, inOrder, presets, problemAt, repeatedKeys, unknownKeys } from '../../geometry/schema-walk.ts';
 import { caul } from './caul.ts';
 import { cutter } from './cutter.ts';
+import { gauges } from './gauges.ts';
 import { paper } from './paper.ts';
 import { printers } from './printers.ts';
 import { router } from './router.ts';
@@ -28,6 +29,7 @@ export const shopSchema = z.looseObject({
   router,
   caul,
   printers,
+  gauges,
 });
 
 /** Keys that nobody knows are kept in the value, but the type speaks only of those in the schema. */
