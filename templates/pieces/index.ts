@@ -3,6 +3,7 @@ import type { Settled } from '../../geometry/settle.ts';
 import type { Shop } from '../shop/index.ts';
 import { caulPiece } from './caul.ts';
 import { endProfilePiece } from './end-profile.ts';
+import { finishMask } from './finish-mask.ts';
 import { footprint } from './footprint.ts';
 import { insideCaulPiece } from './inside-caul.ts';
 import type { Piece, Template } from './piece.ts';
@@ -17,6 +18,7 @@ import { slotGuide } from './slot-guide.ts';
 /** Every template, in bench order. A new one is a file beside this one and a line here. */
 export const pieces: readonly Piece[] = [
   footprint,
+  finishMask,
   endProfilePiece,
   section,
   slotGuide,

@@ -6,6 +6,7 @@ import { filledIn, inOrder, presets, problemAt, repeatedKeys, unknownKeys } from
 import { caul } from './caul.ts';
 import { cutter } from './cutter.ts';
 import { gauges } from './gauges.ts';
+import { mask } from './mask.ts';
 import { paper } from './paper.ts';
 import { printers } from './printers.ts';
 import { router } from './router.ts';
@@ -27,6 +28,7 @@ export const shopSchema = z.looseObject({
   paper,
   cutter,
   router,
+  mask,
   caul,
   printers,
   gauges,
