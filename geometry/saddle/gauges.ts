@@ -31,3 +31,20 @@ export const markedIn = (radius: number): 'mm' | 'in' => {
 /** Whether a gauge is one of those marked in this unit; a straightedge is in any. */
 export const isMarkedIn = (radius: number | 'flat', unit: LengthUnit): boolean =>
   radius === 'flat' || markedIn(radius) === (unit === 'mm' ? 'mm' : 'in');
+
+const bend = (radius: number | 'flat'): number => (radius === 'flat' ? 0 : 1 / radius);
+
+/**
+ * Gauges whose radii span one: those marked in the unit that lie nearest to it, as many tighter as flatter as far as there are any, `count` in all; tightest first. The radius itself is not among them. Nearness goes by
+ * how much they bend (1/R), as that is what is seen.
+ */
+export const gaugesAbout = (radius: number | 'flat', unit: LengthUnit, count: number): readonly (number | 'flat')[] => {
+  const others = gaugeRadii
+    .filter((one) => isMarkedIn(one, unit) && Math.abs(bend(one) - bend(radius)) > 1e-9)
+    .toSorted((a, b) => bend(b) - bend(a));
+  const tighter = others.filter((one) => bend(one) > bend(radius));
+  const flatter = others.filter((one) => bend(one) < bend(radius));
+  const below = Math.min(flatter.length, Math.max(Math.floor(count / 2), count - tighter.length));
+  const above = Math.min(tighter.length, count - below);
+  return [...tighter.slice(tighter.length - above), ...flatter.slice(0, below)];
+};

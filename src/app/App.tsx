@@ -1,4 +1,4 @@
-import { type DragEvent, useEffect, useState } from 'react';
+import { type DragEvent, lazy, Suspense, useEffect, useState } from 'react';
 import { Bar } from './bar/Bar.tsx';
 import { AskContext } from './figures/Figure.tsx';
 import { type Asked, HowDialog } from './figures/HowDialog.tsx';
@@ -16,6 +16,9 @@ import { useInSight } from './use-in-sight.ts';
 import { words } from './words.ts';
 
 const holdsFile = ({ dataTransfer }: DragEvent): boolean => dataTransfer.types.includes('Files');
+
+/** Fetched once the bench stands. */
+const Compare = lazy(async () => ({ default: (await import('./compare/Compare.tsx')).Compare }));
 
 /** The whole bench. */
 export const App = () => {
@@ -77,6 +80,9 @@ export const App = () => {
           <Numbers />
           <div className="below">
             <div className="works">
+              <Suspense>
+                <Compare />
+              </Suspense>
               <Strings />
               <SetUp />
             </div>

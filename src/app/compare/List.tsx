@@ -1,0 +1,76 @@
+import { useRef } from 'react';
+import { fieldAt } from '../../../geometry/fields.ts';
+import { saysId, useField } from '../numbers/use-field.ts';
+import { Sample } from '../sheet/Alternatives.tsx';
+import { useBench } from '../use-bench.ts';
+import { words } from '../words.ts';
+import type { Compared } from './designs.ts';
+
+const says = words.compare;
+
+/** The name of a design, typed where it stands. */
+const Name = ({ path, label }: { path: string; label: string }) => {
+  const field = fieldAt(path);
+  if (field === undefined) throw new RangeError(`${path} is no field of a job.`);
+  const { says: refused, isRefused, focusProps, textProps } = useField(field);
+  return (
+    <span className="name">
+      <input {...focusProps} {...textProps} data-kind="text" aria-label={label} placeholder={says.unnamed} />
+      {refused !== undefined && (
+        <span className="says" id={saysId(path)} role={isRefused ? 'alert' : 'status'}>
+          {refused}
+        </span>
+      )}
+    </span>
+  );
+};
+
+/** Every design by its letter, to be named, put in the present one's place or removed; what keeps one from being built stands with it. */
+export const List = ({ designs }: { designs: readonly Compared[] }) => {
+  const bench = useBench();
+  const list = useRef<HTMLUListElement>(null);
+  /** What was pressed may be gone: the focus goes to the present design’s name. */
+  const done = () => list.current?.querySelector('input')?.focus();
+  return (
+    <ul className="designs" ref={list}>
+      {designs.map(({ letter, solved }) => (
+        <li key={letter ?? ''} data-now={letter === undefined}>
+          <strong className="head">
+            {letter ?? says.presentHead} {letter !== undefined && <Sample letter={letter} />}
+          </strong>
+          <Name
+            path={letter === undefined ? 'alternatives.present' : `alternatives.list.${letter}.name`}
+            label={letter === undefined ? says.nameOfPresent : says.nameOf(letter)}
+          />
+          {letter !== undefined && (
+            <span className="doing">
+              <button type="button" aria-label={says.makePresentOf(letter)} onClick={() => bench.makePresent(letter)}>
+                {says.makePresent}
+              </button>
+              <button
+                type="button"
+                aria-label={says.removeOf(letter)}
+                onClick={() => {
+                  bench.removeAlternative(letter);
+                  done();
+                }}
+              >
+                {says.remove}
+              </button>
+            </span>
+          )}
+          {!solved.ok && (
+            <div className="why">
+              <p>{says.unbuilt}</p>
+              <ul>
+                {solved.problems.map((problem) => (
+                  <li key={`${problem.path} ${problem.says}`}>{problem.says}</li>
+                ))}
+              </ul>
+            </div>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+};
