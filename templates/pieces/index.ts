@@ -11,6 +11,7 @@ import { pinStrip } from './pin-strip.ts';
 import { plateCapPiece } from './plate-cap.ts';
 import { radiusGauges } from './radius-gauges.ts';
 import { saddle } from './saddle.ts';
+import { saddleBack } from './saddle-back.ts';
 import { saddleCrown } from './saddle-crown.ts';
 import { section } from './section.ts';
 import { slotGuide } from './slot-guide.ts';
@@ -27,6 +28,7 @@ export const pieces: readonly Piece[] = [
   caulPiece,
   insideCaulPiece,
   saddle,
+  saddleBack,
   saddleCrown,
   radiusGauges,
 ];

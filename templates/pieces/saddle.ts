@@ -1,16 +1,15 @@
-import { deckHeight, floorRadius } from '../../geometry/bridge/surface.ts';
+import { deckHeight } from '../../geometry/bridge/surface.ts';
 import type { Design } from '../../geometry/design.ts';
 import type { Label, Mark } from '../../geometry/drawing.ts';
 import { across, fixedLength, forHand, length, mirrored, note, radius, stroke, upright } from '../../geometry/marks.ts';
-import { halfSaddle, onFace, saddleOutline } from '../../geometry/saddle/face.ts';
-import { type PassAdvice, takeOffAt } from '../../geometry/saddle/setup.ts';
+import { halfSaddle, onFace } from '../../geometry/saddle/face.ts';
+import type { PassAdvice } from '../../geometry/saddle/setup.ts';
 import type { Settled } from '../../geometry/settle.ts';
-import { bounds } from '../../geometry/shape/measure.ts';
 import { pen, polyline } from '../../geometry/shape/path.ts';
-import { drop } from '../../geometry/shape/sagitta.ts';
 import { lastPass } from './last-pass.ts';
 import { notesUnder, overStrings, stringMark } from './over-strings.ts';
 import type { OnePiece } from './piece.ts';
+import { saddleFace, takeOff } from './saddle-face.ts';
 
 /** From the highest string's crown up to where the strings' marks end, mm. */
 const ABOVE = 2;
@@ -22,22 +21,6 @@ const crownWords = (job: Settled, { cut }: Design): Label => {
   if (job.saddle.crown !== 'gauge') return ['crown ', radius(cut.radius), dashed];
   const tool = cut.radius === 'flat' ? ['crown flat'] : ['crown by gauge ', radius(cut.radius)];
   return [...tool, ', at most ', fixedLength(cut.worst), ` off${dashed}`];
-};
-
-/** The bottom that the last reading asks for, over the edge that is the saddle's bottom as it is; and what comes off at either end, − where that is too low already. */
-const takeOff = (pass: PassAdvice | undefined, half: number, edge: number): readonly Mark[] => {
-  if (pass === undefined || pass.isThere) return [];
-  const at = (x: number) => ({ x, y: edge - takeOffAt(pass.ends, half, x) });
-  const end = (side: 'bass' | 'treble', x: number, ems: number): Mark =>
-    upright(`takeOff.${side}`, { x, y: edge }, at(x), x, ems, undefined, [fixedLength(pass.ends[side])]);
-  return [
-    stroke('takeOff', polyline([at(-half), at(half)], false), {
-      line: 'thin',
-      purpose: Math.min(pass.ends.bass, pass.ends.treble) < 0 ? 'show' : 'cut',
-    }),
-    end('bass', -half, -4.6),
-    end('treble', half, 6.8),
-  ];
 };
 
 const takeOffWords = ({ isThere, ends }: PassAdvice): string => {
@@ -55,19 +38,13 @@ export const saddle: OnePiece = {
   draw: (job, design) => {
     const { strings } = design;
     const { proud, under, crown } = job.saddle;
-    const half = halfSaddle(design, 'along');
+    const { half, top, bottomAt, bottom, edge, marks: faceMarks } = saddleFace(job, design);
     const toAcross = half === 0 ? 1 : halfSaddle(design, 'across') / half;
-    const outline = saddleOutline(design, 'along', floorRadius(job));
-    // A bottom that follows the dome lies lowest at its ends: what is left proud is cut straight below them.
-    const bottomAt = (x: number) => -design.saddle.bottom + drop(floorRadius(job), x);
-    const bottom = bottomAt(half);
-    const edge = bottom + proud;
     const deckEnd = (x: number) => ({ x, y: -deckHeight(job, x * toAcross) });
     const deck =
       job.bridge.topRadius === 'flat'
         ? polyline([deckEnd(-half), deckEnd(half)], false)
         : pen(deckEnd(-half)).arc(deckEnd(half), job.bridge.topRadius, 1).path();
-    const { minY: top } = bounds(outline);
     const marksEnd = top - ABOVE;
     const places = strings.map((s) => ({ s, x: onFace(design, s.acrossAtSaddle, 'along') }));
     const first = places[0];
@@ -79,24 +56,9 @@ export const saddle: OnePiece = {
       ]);
     const pass = lastPass(job, design);
     const marks: readonly Mark[] = [
-      stroke('outline', outline, { line: 'outline', purpose: 'cut' }),
+      ...faceMarks,
       ...(proud > 0
-        ? [
-            stroke(
-              'proud',
-              polyline(
-                [
-                  { x: -half, y: bottom },
-                  { x: -half, y: edge },
-                  { x: half, y: edge },
-                  { x: half, y: bottom },
-                ],
-                false,
-              ),
-              { line: 'outline', purpose: 'cut', jobPath: 'saddle.proud' },
-            ),
-            upright('proud.height', { x: half, y: bottom }, { x: half, y: edge }, half, 4.6, 'saddle.proud'),
-          ]
+        ? [upright('proud.height', { x: half, y: bottom }, { x: half, y: edge }, half, 4.6, 'saddle.proud')]
         : []),
       ...takeOff(pass, half, edge),
       stroke('deck', deck, { line: 'hidden', purpose: 'show' }),

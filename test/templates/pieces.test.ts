@@ -38,6 +38,8 @@ describe('which side is bass', () => {
   it('on the saddle’s front face: the other way round, as it mirrors the view from the tail', () => {
     expect(bassSide('saddle', right)).toEqual({ word: 1, string: 1 });
     expect(bassSide('saddle', left)).toEqual({ word: -1, string: -1 });
+    expect(bassSide('saddle-back', right)).toEqual({ word: -1, string: -1 });
+    expect(bassSide('saddle-back', left)).toEqual({ word: 1, string: 1 });
   });
 
   it('on the crown from above, front face towards you: as on the front face', () => {
@@ -201,6 +203,50 @@ describe('the saddle’s front face', () => {
 
   it('says what it stands on', () => {
     expect(said('under')).toBe('stands on an element 1.5 mm thick');
+  });
+});
+
+describe('the saddle’s back face', () => {
+  const { design } = full;
+  const { path, said, marks } = drawn('saddle-back');
+  const outline = bounds(path('outline'));
+  const lowest = bounds(path('proud')).maxY;
+  const linesOf = (all: typeof marks) => all.filter(({ id }) => /^line\.\d+$/.test(id));
+
+  it('is the front face seen the other way round', () => {
+    const front = bounds(drawn('saddle').path('outline'));
+    expect(outline.minX).toBeCloseTo(-front.maxX, 9);
+    expect(outline.minY).toBeCloseTo(front.minY, 9);
+    for (const s of design.strings) {
+      const [[back], [fore]] = [straight(path(`string.${s.id}`)), straight(drawn('saddle').path(`string.${s.id}`))];
+      expect(back.x).toBeCloseTo(-fore.x, 9);
+    }
+  });
+
+  it('has lines over its lowest edge, 0.5 mm or 1/64 in from one to the next, the whole ones named at both ends', () => {
+    expect(linesOf(marks)).toHaveLength(6);
+    for (const k of [1, 2, 3, 4, 5, 6]) expect(lowest - middleOf(path(`line.${k}`)).y).toBeCloseTo(k / 2, 9);
+    expect([said('line.2.bass'), said('line.2.treble'), said('line.4.bass')]).toEqual(['1', '1', '2']);
+    const inches = drawn('saddle-back', built(setAt(fullJob(), 'show.length', 'fraction')));
+    for (const k of [1, 4, 8]) expect(lowest - middleOf(inches.path(`line.${k}`)).y).toBeCloseTo((k * 25.4) / 64, 9);
+    expect([inches.said('line.4.bass'), inches.said('line.8.treble')]).toEqual(['1/16', '1/8']);
+  });
+
+  it('says how far each break point is from this face: with the front face’s distance the saddle’s thickness', () => {
+    const crown = drawn('saddle-crown');
+    for (const s of design.strings) {
+      const front = Number(crown.said(`string.${s.id}.more`) ?? crown.said(`string.${s.id}.value`));
+      expect(front + Number(said(`string.${s.id}.value`))).toBeCloseTo(3.15, 1);
+    }
+  });
+
+  it('has the last reading’s bottom as the front face has it, and its two ends in words', () => {
+    const [a, b] = straight(path('takeOff'));
+    const [c, d] = straight(drawn('saddle').path('takeOff'));
+    expect([a.y, b.y]).toEqual([c.y, d.y]);
+    expect(said('takeOff.words')).toBe(
+      `by the last reading: ${(lowest - a.y).toFixed(2)} mm off at the bass end, ${(lowest - b.y).toFixed(2)} mm at the treble`,
+    );
   });
 });
 
