@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
@@ -39,6 +40,22 @@ function emitFontLicence(): Plugin {
   };
 }
 
+type Context = { readonly getModuleInfo: (id: string) => { readonly importedIds: readonly string[] } | null };
+
+/** Everything that the page's beginning asks for without `import()`: one chunk, so that the first drawing comes in one piece. */
+function inFirst(id: string, context: Context): boolean {
+  if (first.size === 0) {
+    const queue = [fileURLToPath(new URL('./src/app/main.tsx', import.meta.url))];
+    for (const one of queue) {
+      if (first.has(one)) continue;
+      first.add(one);
+      queue.push(...(context.getModuleInfo(one)?.importedIds ?? []));
+    }
+  }
+  return first.has(id);
+}
+const first = new Set<string>();
+
 /** How tests in a real browser are run. */
 const inBrowser = {
   globalSetup: ['test/browser/setup.ts'],
@@ -52,7 +69,17 @@ export default defineConfig({
   plugins: [react(), sayAddress(), emitSchema(), emitFontLicence()],
   // If the port is taken, the next free one is used.
   preview: { host: '127.0.0.1', port: 4173 },
-  build: { target: 'es2022', outDir: 'dist' },
+  build: {
+    target: 'es2022',
+    outDir: 'dist',
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [{ debugName: 'first', name: (id, context) => (inFirst(id, context) ? 'first' : null) }],
+        },
+      },
+    },
+  },
   test: {
     // All cores: most tests only reckon.
     maxWorkers: '100%',

@@ -2,6 +2,8 @@ import { jobOf, type Letter } from '../../geometry/alternatives.ts';
 import { build } from '../../geometry/build.ts';
 import type { Alternative, Job } from '../../geometry/job.ts';
 import type { Solved } from '../../geometry/solve.ts';
+import { type Overlay, overlay } from '../../geometry/views/overlay.ts';
+import type { Built, State } from './state.ts';
 
 /** An alternative with its numbers, or with what keeps it from being built. */
 export interface SolvedAlternative {
@@ -43,3 +45,12 @@ export const solvedAlternatives = (job: Job): readonly SolvedAlternative[] =>
 
 /** The key under which it is kept whether an alternative is laid over the present design. */
 export const overKey = (letter: Letter): string => `over.${letter}`;
+
+/** What lies over a design: every alternative of the job that can be built and is not hidden. */
+export const othersOf = (built: Built, job: Job, folds: State['folds']): Overlay =>
+  overlay(
+    built,
+    solvedAlternatives(job).flatMap(({ letter, solved }) =>
+      solved.ok && folds[overKey(letter)] !== false ? [{ letter, job: solved.job, design: solved.design }] : [],
+    ),
+  );

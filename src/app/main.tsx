@@ -1,21 +1,37 @@
-import { StrictMode } from 'react';
+import { StrictMode, startTransition } from 'react';
 import { createRoot } from 'react-dom/client';
-import { App } from './App.tsx';
-import { keep, restore } from './memory.ts';
-import { createBench } from './store.ts';
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import { firstLook } from './first-look.ts';
+import { Room } from './Room.tsx';
+import type { State } from './state.ts';
+import type { Bench } from './store.ts';
 import { BenchContext } from './use-bench.ts';
+import type { Parts } from './use-parts.ts';
 import './app.css';
 
 const getStorage = () => window.localStorage;
-const bench = createBench(restore(getStorage));
-const { flush } = keep(bench, getStorage);
-window.addEventListener('pagehide', flush);
-document.addEventListener('visibilitychange', flush);
+const root = createRoot(document.getElementById('app') as HTMLElement);
 
-createRoot(document.getElementById('app') as HTMLElement).render(
-  <StrictMode>
-    <BenchContext value={bench}>
-      <App />
-    </BenchContext>
-  </StrictMode>,
-);
+const show = (bench: Bench | StoreApi<State>, parts?: Parts) =>
+  root.render(
+    <StrictMode>
+      <BenchContext value={bench}>
+        <Room {...(parts && { parts })} />
+      </BenchContext>
+    </StrictMode>,
+  );
+
+/** Once what is on its way to the screen has been painted. */
+const painted = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+
+/** All that can be done with the drawing. Not awaited where this module begins: what it loads asks for this module's own chunk. */
+const follow = async () => {
+  const { makeWhole } = await import('./whole.ts');
+  const { bench, parts } = makeWhole(getStorage);
+  startTransition(() => show(bench, parts));
+};
+
+// The drawing comes first; all else follows as soon as it is painted.
+const first = firstLook(getStorage);
+if (first) show(createStore(() => first));
+painted().then(follow);

@@ -1,21 +1,9 @@
 import type { Job } from '../../geometry/job.ts';
 import { readJob, writeJob } from '../../geometry/job-file.ts';
 import { starters } from '../jobs/index.ts';
+import { keys } from './keys.ts';
 import type { Beginning, Bench, Notice, State } from './store.ts';
 import { words } from './words.ts';
-
-/** Where things stand in the browser's storage. A job is kept as the text of its file. */
-export const keys = {
-  job: 'sagitta.job',
-  /** The last job that could be built, while the job itself cannot. */
-  built: 'sagitta.built',
-  /** Jobs put aside. */
-  kept: 'sagitta.kept',
-  /** A text that could not be read. */
-  unread: 'sagitta.unread',
-  /** Which parts of the page are opened and closed. */
-  folds: 'sagitta.folds',
-} as const;
 
 /** A change is on its way to the storage after this long, ms. */
 const rest = 300;

@@ -1,4 +1,3 @@
-import { build } from '../../geometry/build.ts';
 import type { Design } from '../../geometry/design.ts';
 import type { Job } from '../../geometry/job.ts';
 import type { Settled } from '../../geometry/settle.ts';
@@ -60,12 +59,6 @@ export interface State {
   readonly folds: Readonly<Record<string, boolean>>;
 }
 
-/** What a job gives: its numbers, or its problems beside the last that could be built. */
-export const settle = (job: Job, before: Built | undefined): Pick<State, 'job' | 'solved' | 'built'> => {
-  const solved = build(job);
-  return { job, solved, built: solved.ok ? solved : before };
-};
-
 /** What the bench begins with. */
 export interface Beginning {
   readonly job: Job;
@@ -78,17 +71,15 @@ export interface Beginning {
   readonly folds?: State['folds'];
 }
 
-/** How the bench stands at first. */
-export const begin = ({ job, built, kept = [], isSaved = true, notices = [], folds = {} }: Beginning): State => ({
-  ...settle(job, built && settle(built, undefined).built),
+/** How a bench stands at which nothing was done yet. */
+export const untouched = {
   drafts: {},
   past: [],
   future: [],
   entry: undefined,
-  saved: isSaved ? job : undefined,
-  kept,
+  kept: [],
   focus: undefined,
   lastFocus: undefined,
-  notices,
-  folds,
-});
+  notices: [],
+  folds: {},
+} satisfies Partial<State>;

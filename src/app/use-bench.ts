@@ -1,16 +1,23 @@
 import { createContext, useContext } from 'react';
-import { useStore } from 'zustand';
-import type { Bench, State } from './store.ts';
+import { type StoreApi, useStore } from 'zustand';
+import type { State } from './state.ts';
+import type { Bench } from './store.ts';
 
-export const BenchContext = createContext<Bench | undefined>(undefined);
+/** The bench; until it is whole, its state alone. */
+export const BenchContext = createContext<Bench | StoreApi<State> | undefined>(undefined);
 
-/** The bench that this part of the page works at. Throws where none is provided. */
-export const useBench = (): Bench => {
+const useStateOrBench = (): Bench | StoreApi<State> => {
   const bench = useContext(BenchContext);
   if (bench === undefined) throw new Error('There is no bench here: wrap the part in a BenchContext.');
   return bench;
 };
 
-/** Something of the bench's state, and a new rendering when it changes. */
+/** The bench that this part of the page works at. Throws where none is provided, or only its state so far. */
+export const useBench = (): Bench => {
+  const bench = useStateOrBench();
+  if (!('put' in bench)) throw new Error('The bench is not whole yet: show this part with the others that are loaded.');
+  return bench;
+};
 
-export const useBenchState = <T>(select: (state: State) => T): T => useStore(useBench(), select);
+/** Something of the bench's state, and a new rendering when it changes. */
+export const useBenchState = <T>(select: (state: State) => T): T => useStore(useStateOrBench(), select);

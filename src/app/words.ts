@@ -1,10 +1,9 @@
 /*
- * Every sentence that the app itself says, in one place, so that another language is another file like this one. The words of the
+ * Every sentence that the app itself says; those that the first drawing needs stand in `first-words.ts` beside this, so that another language is two files like these. The words of the
  * fields stand in the schema (geometry/job.ts), those of the drawings in the views.
  */
 
-const and = (list: readonly string[]): string =>
-  list.length < 2 ? (list[0] ?? '') : `${list.slice(0, -1).join(', ')} and ${list.at(-1)}`;
+import { and, firstWords } from './first-words.ts';
 
 type Item = Readonly<Record<string, number | string>>;
 type ListName = 'guitar.measured' | 'top.holes' | 'top.rises' | 'top.braces' | 'bridge.points';
@@ -26,8 +25,7 @@ interface ListWords {
 }
 
 export const words = {
-  name: 'Sagitta',
-  documentTitle: (job: string) => `${job === '' ? 'Unnamed job' : job} · Sagitta`,
+  ...firstWords,
   intro: [
     'Type what you measure on the guitar.',
     'Sagitta draws the bridge and its saddle as you type, and says what comes of it.',
@@ -74,39 +72,6 @@ export const words = {
       `“${file}” is open. Sagitta does not know these keys; they are kept in the job as they are:`,
     savedWithout: 'The job is saved without what cannot be used:',
     saveFailed: (what: string) => `${what} could not be written.`,
-  },
-
-  sheet: {
-    label: 'The drawing',
-    views: 'Views',
-    above: 'From above',
-    tail: 'From the tail',
-    middle: 'Along the middle',
-    drawing: 'Working drawing, three views',
-    three: 'All three views',
-    shown: 'Shown',
-    tools: 'Tools',
-    toolsLabel: 'Looking closer and measuring',
-    keys: (title: string) =>
-      `${title}: plus and minus look closer and farther, 0 shows it whole, arrows move it while it is closer`,
-    farther: 'Farther',
-    fit: 'Fit',
-    closer: 'Closer',
-    share: (times: string) => `${times} as large as fitted`,
-    heights: 'Heights drawn',
-    times: (n: number) => `${n}×`,
-    stale: 'Drawing of the last numbers that could be built',
-    none: 'Nothing is drawn yet, as these numbers cannot be built. Put right what is named above.',
-    lengths: (unit: 'mm' | 'in' | 'fraction') => `lengths in ${{ mm: 'mm', in: 'inch', fraction: 'inch, 1/64' }[unit]}`,
-    problems: (n: number) =>
-      n === 1 ? 'One thing keeps this from being built' : `${n} things keep this from being built`,
-    show: (field: string) => `Go to ${field}`,
-    gaps: (gaps: readonly (readonly [string, string])[]) =>
-      `Exposure, the gap between crown and bridge: ${and(gaps.map(([name, gap]) => `${name} ${gap}`))}.`,
-    aboveSays: (across: string, deep: string, fromNut: string) =>
-      `The bridge is ${across} across and ${deep} deep; the saddle line lies ${fromNut} from the nut on the centre line.`,
-    middleSays: (thick: string, light: string, name: string, angle: string) =>
-      `The bridge is ${thick} thick at the centre; straightedge clearance ${light}; ${name} breaks by ${angle}.`,
   },
 
   compare: {

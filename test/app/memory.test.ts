@@ -1,7 +1,8 @@
 // @vitest-environment jsdom
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { writeJob } from '../../geometry/job-file.ts';
-import { keep, keys, restore } from '../../src/app/memory.ts';
+import { keys } from '../../src/app/keys.ts';
+import { keep, restore } from '../../src/app/memory.ts';
 import { createBench } from '../../src/app/store.ts';
 import { starterJob } from './bench.ts';
 

@@ -60,5 +60,7 @@ export async function openPage(window: Window): Promise<Page> {
 
   const page = await context.newPage();
   await page.goto(url);
+  // The drawing comes first, the rest of the page right after it.
+  await page.getByRole('navigation', { name: 'Files' }).waitFor();
   return page;
 }

@@ -1,13 +1,10 @@
-import { createContext, useContext } from 'react';
+import { useContext } from 'react';
 import type { Figure } from '../../../geometry/figures/figure.ts';
 import { shortName } from '../../../geometry/names.ts';
 import type { Built } from '../store.ts';
 import { words } from '../words.ts';
+import { AskContext } from './ask.ts';
 import { bareText, figureText } from './figure-text.ts';
-import type { Asked } from './HowDialog.tsx';
-
-/** Asks how a figure came about. */
-export const AskContext = createContext<(asked: Asked) => void>(() => {});
 
 /** A figure's value, which can be asked “how?”. */
 export const FigureValue = ({

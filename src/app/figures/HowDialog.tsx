@@ -6,16 +6,11 @@ import { shortName } from '../../../geometry/names.ts';
 import { fieldId } from '../numbers/use-field.ts';
 import type { Built } from '../store.ts';
 import { words } from '../words.ts';
+import type { Asked } from './ask.ts';
 import { figureText, inputText } from './figure-text.ts';
 import { Signs } from './Signs.tsx';
 
 const says = words.figures;
-
-/** A figure that is asked about, and of which string. */
-export interface Asked {
-  readonly id: string;
-  readonly k: number;
-}
 
 const titleOf = (figure: Figure, k: number, { job }: Built): string =>
   figure.per === 'string' ? `${figure.title}, ${shortName(job.strings.list[k]?.name ?? '')}` : figure.title;

@@ -1,22 +1,6 @@
-import { useMemo } from 'react';
-import { noOverlay, type Overlay, overlay } from '../../../geometry/views/overlay.ts';
 import { overKey, solvedAlternatives } from '../alternatives.ts';
-import type { Built } from '../store.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
-
-/** What is laid over the present design: every alternative that can be built and is not hidden. */
-export const useOthers = (built: Built | undefined): Overlay => {
-  const job = useBenchState((state) => state.job);
-  const folds = useBenchState((state) => state.folds);
-  return useMemo(() => {
-    if (built === undefined) return noOverlay;
-    const others = solvedAlternatives(job).flatMap(({ letter, solved }) =>
-      solved.ok && folds[overKey(letter)] !== false ? [{ letter, job: solved.job, design: solved.design }] : [],
-    );
-    return overlay(built, others);
-  }, [built, job, folds]);
-};
 
 /** Which alternatives lie over the drawing: the key to their lines, and the way to show and hide each. */
 export const Alternatives = () => {

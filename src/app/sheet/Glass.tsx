@@ -1,5 +1,5 @@
 import { type ReactNode, type RefObject, useEffect, useMemo, useRef } from 'react';
-import { words } from '../words.ts';
+import { firstWords as words } from '../first-words.ts';
 import type { Fit, Fitted } from './fit.ts';
 import { type Look, lookAt } from './look.ts';
 import { Picture } from './Picture.tsx';

@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import { words } from '../words.ts';
+import { firstWords as words } from '../first-words.ts';
 
 /** How many times as large heights are drawn at first, and at most. */
 export const usualHeights = 3;

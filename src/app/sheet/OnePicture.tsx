@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef } from 'react';
-import { words } from '../words.ts';
+import { firstWords as words } from '../first-words.ts';
 import { fitRoom, leastHeight, type Room } from './fit.ts';
 import { Glass, type Looked } from './Glass.tsx';
 import { usualHeights } from './Heights.tsx';

@@ -1,17 +1,15 @@
 import { type CSSProperties, useMemo, useRef, useState } from 'react';
-import { Summary } from '../findings/Summary.tsx';
+import { firstWords as words } from '../first-words.ts';
 import { useBenchState } from '../use-bench.ts';
 import { roomy, three, useMedia } from '../use-media.ts';
-import { words } from '../words.ts';
-import { Alternatives, useOthers } from './Alternatives.tsx';
+import { useParts } from '../use-parts.ts';
 import type { InSight } from './Glass.tsx';
 import { usualHeights } from './Heights.tsx';
 import type { PictureName } from './laying.ts';
 import { closer, type Look, step } from './look.ts';
 import { OnePicture } from './OnePicture.tsx';
-import { Problems } from './Problems.tsx';
-import { Refused } from './Refused.tsx';
 import { Toolbar } from './Toolbar.tsx';
+import { useOthers } from './use-others.ts';
 import { useRoom } from './use-room.ts';
 import { useSeenHeight } from './use-seen.ts';
 import { ViewStrip } from './ViewStrip.tsx';
@@ -36,6 +34,7 @@ export const Sheet = () => {
   const [least, setLeast] = useState(0);
   const inSight = useRef<InSight>(undefined);
   const seen = useSeenHeight();
+  const parts = useParts();
   const room = useMemo(
     () => ({ width, height: isRoomy ? height : Math.max(Math.round(seen * 0.56), Math.min(seen - 150, 260)) }),
     [width, height, isRoomy, seen],
@@ -51,13 +50,13 @@ export const Sheet = () => {
   const shown = built && { built, others, heights, focus, text: isRoomy ? large : small, room, onLook, inSight };
   return (
     <section className="sheet" aria-label={words.sheet.label} data-stale={stale}>
-      <Problems />
+      {parts && <parts.Problems />}
       {built && (
         <div className="line">
           <p>{words.sheet.lengths(built.job.show.length)}</p>
-          <Summary built={built} />
-          <Refused />
-          <Alternatives />
+          {parts && <parts.Summary built={built} />}
+          {parts && <parts.Refused />}
+          {parts && <parts.Alternatives />}
         </div>
       )}
       {built && (hasThree || hasTools) && (

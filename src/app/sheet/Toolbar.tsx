@@ -1,4 +1,4 @@
-import { words } from '../words.ts';
+import { firstWords as words } from '../first-words.ts';
 import { Heights } from './Heights.tsx';
 import { type PictureName, viewNames } from './laying.ts';
 

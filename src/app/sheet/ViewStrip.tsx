@@ -1,7 +1,7 @@
 import { useEffect, useEffectEvent, useLayoutEffect, useMemo, useRef } from 'react';
 import type { ViewName } from '../../../geometry/views/index.ts';
-import { Steps } from '../numbers/Steps.tsx';
-import { words } from '../words.ts';
+import { firstWords as words } from '../first-words.ts';
+import { useParts } from '../use-parts.ts';
 import { fitRoom, type Room } from './fit.ts';
 import { Glass, type Looked } from './Glass.tsx';
 import { layingOf, viewNames as names } from './laying.ts';
@@ -42,6 +42,7 @@ export const ViewStrip = ({
 }: StripShown) => {
   const strip = useRef<HTMLDivElement>(null);
   const at = names.indexOf(shownName);
+  const parts = useParts();
   const pictures = useMemo(
     () =>
       names.map((name) => {
@@ -101,7 +102,7 @@ export const ViewStrip = ({
             </button>
           ))}
         </nav>
-        <Steps isShort />
+        {parts ? <parts.Steps isShort /> : <div className="steps" data-short="true" />}
         <button type="button" aria-expanded={hasTools} onClick={() => onTools(!hasTools)}>
           {words.sheet.tools}
         </button>

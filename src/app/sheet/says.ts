@@ -1,7 +1,7 @@
 import { formatQuantity } from '../../../geometry/units.ts';
 import { middleString } from '../../../geometry/views/middle.ts';
+import { firstWords as words } from '../first-words.ts';
 import type { Built } from '../store.ts';
-import { words } from '../words.ts';
 
 /** What each view shows, in a sentence with its numbers in the reader's unit. */
 export const sayViews = ({ job, design }: Built) => {

@@ -1,0 +1,54 @@
+import { useEffect, useState } from 'react';
+import { AskContext, type Asked } from './figures/ask.ts';
+import { firstWords as words } from './first-words.ts';
+import { Sheet } from './sheet/Sheet.tsx';
+import { useBenchState } from './use-bench.ts';
+import { useInSight } from './use-in-sight.ts';
+import { type Parts, PartsContext } from './use-parts.ts';
+
+/** The whole bench: the drawing at once, and in their places all other parts as soon as they are there. */
+export const Room = ({ parts }: { parts?: Parts }) => {
+  const name = useBenchState((state) => state.job.name);
+  const built = useBenchState((state) => state.built);
+  const [isSaving, setSaving] = useState(false);
+  const [asked, setAsked] = useState<Asked | undefined>();
+
+  useInSight();
+  useEffect(() => {
+    document.title = words.documentTitle(name);
+  }, [name]);
+
+  return (
+    <PartsContext value={parts}>
+      <AskContext value={setAsked}>
+        <div className="bench">
+          {parts ? <parts.Bar onTemplates={() => setSaving(true)} /> : <header className="bar" />}
+          {parts && <parts.Notices />}
+          {parts && <parts.Keys />}
+          <main>
+            <div className="stage">
+              <Sheet />
+              {parts ? <parts.Help /> : <div className="help" />}
+            </div>
+            {parts ? <parts.Numbers /> : <div className="numbers" />}
+            <div className="below">
+              <div className="works">
+                {parts && <parts.Compare />}
+                {parts && <parts.Strings />}
+                {parts && <parts.SetUp />}
+              </div>
+              <div className="results">
+                {parts && <parts.Findings />}
+                {parts && <parts.Outcome />}
+              </div>
+            </div>
+          </main>
+          {parts && isSaving && <parts.Templates onClose={() => setSaving(false)} />}
+          {parts && asked && built && (
+            <parts.HowDialog asked={asked} built={built} onClose={() => setAsked(undefined)} />
+          )}
+        </div>
+      </AskContext>
+    </PartsContext>
+  );
+};

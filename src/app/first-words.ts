@@ -1,0 +1,41 @@
+export const and = (list: readonly string[]): string =>
+  list.length < 2 ? (list[0] ?? '') : `${list.slice(0, -1).join(', ')} and ${list.at(-1)}`;
+
+/** What the app says in the first drawing, and around it. */
+export const firstWords = {
+  name: 'Sagitta',
+  documentTitle: (job: string) => `${job === '' ? 'Unnamed job' : job} · Sagitta`,
+
+  sheet: {
+    label: 'The drawing',
+    views: 'Views',
+    above: 'From above',
+    tail: 'From the tail',
+    middle: 'Along the middle',
+    drawing: 'Working drawing, three views',
+    three: 'All three views',
+    shown: 'Shown',
+    tools: 'Tools',
+    toolsLabel: 'Looking closer and measuring',
+    keys: (title: string) =>
+      `${title}: plus and minus look closer and farther, 0 shows it whole, arrows move it while it is closer`,
+    farther: 'Farther',
+    fit: 'Fit',
+    closer: 'Closer',
+    share: (times: string) => `${times} as large as fitted`,
+    heights: 'Heights drawn',
+    times: (n: number) => `${n}×`,
+    stale: 'Drawing of the last numbers that could be built',
+    none: 'Nothing is drawn yet, as these numbers cannot be built. Put right what is named above.',
+    lengths: (unit: 'mm' | 'in' | 'fraction') => `lengths in ${{ mm: 'mm', in: 'inch', fraction: 'inch, 1/64' }[unit]}`,
+    problems: (n: number) =>
+      n === 1 ? 'One thing keeps this from being built' : `${n} things keep this from being built`,
+    show: (field: string) => `Go to ${field}`,
+    gaps: (gaps: readonly (readonly [string, string])[]) =>
+      `Exposure, the gap between crown and bridge: ${and(gaps.map(([name, gap]) => `${name} ${gap}`))}.`,
+    aboveSays: (across: string, deep: string, fromNut: string) =>
+      `The bridge is ${across} across and ${deep} deep; the saddle line lies ${fromNut} from the nut on the centre line.`,
+    middleSays: (thick: string, light: string, name: string, angle: string) =>
+      `The bridge is ${thick} thick at the centre; straightedge clearance ${light}; ${name} breaks by ${angle}.`,
+  },
+} as const;

@@ -1,0 +1,40 @@
+import { othersOf } from './alternatives.ts';
+import { Bar } from './bar/Bar.tsx';
+import { Compare } from './compare/Compare.tsx';
+import { HowDialog } from './figures/HowDialog.tsx';
+import { Findings } from './findings/Findings.tsx';
+import { Summary } from './findings/Summary.tsx';
+import { Keys } from './Keys.tsx';
+import { Notices } from './Notices.tsx';
+import { Help } from './numbers/Help.tsx';
+import { Numbers } from './numbers/Numbers.tsx';
+import { Steps } from './numbers/Steps.tsx';
+import { Strings } from './numbers/Strings.tsx';
+import { Outcome } from './outcome/Outcome.tsx';
+import { Templates } from './save/Templates.tsx';
+import { SetUp } from './setup/SetUp.tsx';
+import { Alternatives } from './sheet/Alternatives.tsx';
+import { Problems } from './sheet/Problems.tsx';
+import { Refused } from './sheet/Refused.tsx';
+
+/** All of the page that the first drawing does without. */
+export const parts = {
+  Alternatives,
+  Bar,
+  Compare,
+  Findings,
+  Help,
+  HowDialog,
+  Keys,
+  Notices,
+  Numbers,
+  Outcome,
+  Problems,
+  Refused,
+  SetUp,
+  Steps,
+  Strings,
+  Summary,
+  Templates,
+  othersOf,
+};
