@@ -6,6 +6,7 @@ import { endProfilePiece } from './end-profile.ts';
 import { finishMask } from './finish-mask.ts';
 import { footprint } from './footprint.ts';
 import { insideCaulPiece } from './inside-caul.ts';
+import { locatingStrip } from './locating-strip.ts';
 import type { Piece, Template } from './piece.ts';
 import { pinStrip } from './pin-strip.ts';
 import { plateCapPiece } from './plate-cap.ts';
@@ -24,6 +25,7 @@ export const pieces: readonly Piece[] = [
   section,
   slotGuide,
   pinStrip,
+  locatingStrip,
   plateCapPiece,
   caulPiece,
   insideCaulPiece,

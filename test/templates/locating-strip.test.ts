@@ -1,0 +1,68 @@
+// The strips from fret 12 to the saddle, measured with a rule along each strip's middle.
+import { describe, expect, it } from 'vitest';
+import { setAt } from '../../geometry/fields.ts';
+import type { Job } from '../../geometry/job.ts';
+import { layOut, sayWith } from '../../geometry/layout.ts';
+import { bounds, end, start } from '../../geometry/shape/index.ts';
+import type { Path } from '../../geometry/shape/types.ts';
+import { drawnPiece } from '../drawn.ts';
+import { built } from '../solved.ts';
+import { footprintJobs, oldTop } from './full-job.ts';
+
+const drawn = (asked: Job = oldTop()) => {
+  const { job, design } = built(asked);
+  const { marks } = drawnPiece('locating-strip', job, design);
+  const path = (id: string): Path => {
+    const found = marks.find((mark) => mark.id === id);
+    if (found?.kind !== 'path') throw new Error(`no ${id}`);
+    return found.path;
+  };
+  const texts = layOut(marks, { em: 3.5, say: sayWith(job.show) }).flatMap((p) => (p.kind === 'text' ? [p] : []));
+  return { marks, path, design, said: (id: string) => texts.find((text) => text.id === id)?.text };
+};
+/** Where a straight mark crosses a strip's middle. */
+const crossing = (path: Path, middle: number): number => {
+  const [a, b] = [start(path), end(path)];
+  return a.y + ((b.y - a.y) * (middle - a.x)) / (b.x - a.x);
+};
+
+describe('the locating strips', () => {
+  const { path, said, design } = drawn();
+  const middle = (id: string) => (bounds(path(`${id}.outline`)).minX + bounds(path(`${id}.outline`)).maxX) / 2;
+  const from12 = (id: string, mark: string) =>
+    crossing(path(`${id}.${mark}`), middle(id)) - start(path(`${id}.fret12`)).y;
+
+  it('show the saddle line as far from fret 12 as the worked example’s scale and setbacks put it', () => {
+    // Half of 640, and the outer strings' setbacks 4.0 and 1.8, through whose break points the line runs.
+    expect(from12('bass', 'saddleLine')).toBeCloseTo(320 + 4, 6);
+    expect(from12('centre', 'saddleLine')).toBeCloseTo(320 + 2.9, 6);
+    expect(from12('treble', 'saddleLine')).toBeCloseTo(320 + 1.8, 6);
+    expect(said('bass.toSaddle')).toBe('fret 12 to saddle line 324.00 mm');
+    // Slanted as the slot is, over the strip's whole width.
+    const line = path('bass.saddleLine');
+    expect((end(line).y - start(line).y) / (end(line).x - start(line).x)).toBeCloseTo(-2.2 / 55.5, 9);
+  });
+
+  it('show the bridge’s front edge and the outer strings’ break points, and list all of them', () => {
+    for (const id of ['bass', 'centre', 'treble']) expect(from12(id, 'front')).toBeCloseTo(322.9 - 9.6, 6);
+    expect(said('centre.toFront')).toBe('fret 12 to front edge 313.30 mm');
+    expect(from12('bass', 'break')).toBeCloseTo((design.strings[0]?.breakX ?? 0) - 320, 9);
+    for (const s of design.strings)
+      expect(said(`centre.break.${s.id}`)).toBe(`${s.name} ${(s.breakX - 320).toFixed(2)} mm`);
+    expect(said('treble.title')).toBe('treble, 27.75 mm from the centre line');
+  });
+
+  it('stand the other way round for the left hand, read the same way', () => {
+    const left = drawn(setAt(oldTop(), 'hand', 'left'));
+    expect(bounds(left.path('bass.outline')).minX).toBeCloseTo(-bounds(path('bass.outline')).maxX, 9);
+    expect(left.said('bass.toSaddle')).toBe(said('bass.toSaddle'));
+  });
+
+  it('show the edge that the footprint has under each strip, where it is no straight one', () => {
+    const free = drawn(footprintJobs.free());
+    const at = (id: string) => start(free.path(`${id}.front`)).y;
+    expect(at('bass')).toBeCloseTo(at('treble'), 6);
+    // The outline's point on the centre line is typed 1.5 mm before the front edge.
+    expect(at('bass') - at('centre')).toBeGreaterThan(0.3);
+  });
+});
