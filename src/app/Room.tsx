@@ -33,9 +33,15 @@ export const Room = ({ parts }: { parts?: Parts }) => {
             {parts ? <parts.Numbers /> : <div className="numbers" />}
             <div className="below">
               <div className="works">
-                {parts && <parts.Compare />}
-                {parts && <parts.Strings />}
-                {parts && <parts.SetUp />}
+                {parts ? (
+                  <>
+                    <parts.Compare />
+                    <parts.Strings />
+                    <parts.SetUp />
+                  </>
+                ) : (
+                  <div className="to-come" />
+                )}
               </div>
               <div className="results">
                 {parts && <parts.Findings />}
