@@ -96,6 +96,8 @@ export default defineConfig({
         },
       },
       { extends: true, test: { name: 'browser', include: ['test/browser/**/*.test.ts'], ...inBrowser } },
+      // `npm run prove`: too long for every day.
+      { extends: true, test: { name: 'prove', include: ['test/paper/*.prove.ts'], testTimeout: 600_000 } },
       // Not a check: `npm run pictures` makes the README's pictures with the same browser.
       { extends: true, test: { name: 'pictures', include: ['test/pictures/*.make.ts'], ...inBrowser } },
     ],

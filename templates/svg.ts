@@ -50,11 +50,16 @@ const idMaker = (taken: readonly string[]) => {
   };
 };
 
-/** The circle's centre and radius where the stroke is one whole circle. */
-const wholeCircle = ({ path }: Stroke) => {
+/**
+ * The circle's centre and radius where the stroke is one whole circle. A `circle` begins at its right and turns from +x towards +y (SVG 2, 10.3), so dashes that
+ * begin elsewhere, or run the other way, are left to a path.
+ */
+const wholeCircle = ({ path, line }: Stroke) => {
   const [only, ...rest] = path.segments;
   if (!path.closed || rest.length > 0 || only?.kind !== 'arc' || Math.abs(only.sweep) < 2 * Math.PI - 1e-9) return;
-  return { cx: digits(only.centre.x), cy: digits(only.centre.y), r: digits(only.radius) };
+  const { centre, radius, start, sweep } = only;
+  if (dashes[line].length > 0 && (sweep < 0 || Math.abs(Math.sin(start / 2)) > 1e-9)) return;
+  return { cx: digits(centre.x), cy: digits(centre.y), r: digits(radius) };
 };
 
 const drawStroke = (group: Container, stroke: Stroke, id: string, pen?: Pen): void => {

@@ -22,7 +22,7 @@ const sheets = drawings.map((drawing) => pieceSheet(drawing, sheetInfo(job, '1.0
 
 it('lays each on its sheet as it was drawn', () => {
   drawings.forEach(({ marks }, k) => {
-    holdPlaced(layOut(marks, { em, say }), sheets[k] as (typeof sheets)[number], '');
+    holdPlaced(layOut(marks, { em, say }), [sheets[k] as (typeof sheets)[number]], '');
   });
 });
 

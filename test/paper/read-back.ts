@@ -1,5 +1,6 @@
 import { expect } from 'vitest';
 import type { Primitive, Stroke } from '../../geometry/drawing.ts';
+import { pathLength } from '../../geometry/shape/measure.ts';
 import { distanceTo } from '../../geometry/shape/nearest.ts';
 import type { Path, Point, Segment } from '../../geometry/shape/types.ts';
 import type { Sheet } from '../../templates/sheets.ts';
@@ -93,19 +94,15 @@ export const holdSvg = (file: SvgFile, sheet: Sheet): void => {
   }
 };
 
-/** The sheet's strokes of one drawing against the drawing's own: moved and turned, but never scaled, bent or mirrored. Ids on the sheet begin with `prefix`. */
-export const holdPlaced = (own: readonly Primitive[], sheet: Sheet, prefix: string): void => {
-  const placed = new Map(sheet.primitives.flatMap((p) => (p.kind === 'stroke' ? [[p.id, p] as const] : [])));
-  const pairs = own.flatMap((p) => {
-    if (p.kind !== 'stroke') return [];
-    const found = placed.get(`${prefix}${p.id}`);
-    if (!found) throw new Error(`${prefix}${p.id} is not on the sheet`);
-    expect(found.path.segments.map(({ kind }) => kind)).toEqual(p.path.segments.map(({ kind }) => kind));
-    return p.path.segments.flatMap((s, k) =>
-      [0, 0.37, 1].map((t) => [at(s, t), at(found.path.segments[k] as Segment, t)] as const),
-    );
-  });
-  // The rigid motion that fits all points best, by their means and the angle of least squares.
+interface Motion {
+  /** From the drawing to the sheet. */
+  readonly there: (p: Point) => Point;
+  /** And back. */
+  readonly back: (p: Point) => Point;
+}
+
+/** The motion, without scale and mirror, that takes points to points best: by their means, and the angle of least squares. */
+const motionOf = (pairs: readonly (readonly [Point, Point])[]): Motion => {
   const mean = (k: 0 | 1): Point => ({
     x: pairs.reduce((sum, pair) => sum + pair[k].x, 0) / pairs.length,
     y: pairs.reduce((sum, pair) => sum + pair[k].y, 0) / pairs.length,
@@ -119,11 +116,52 @@ export const holdPlaced = (own: readonly Primitive[], sheet: Sheet, prefix: stri
   }
   const angle = Math.atan2(sine, cosine);
   const [c, s] = [Math.cos(angle), Math.sin(angle)];
-  const misses = pairs.map(([a, b]) =>
-    Math.hypot(
-      to.x + c * (a.x - from.x) - s * (a.y - from.y) - b.x,
-      to.y + s * (a.x - from.x) + c * (a.y - from.y) - b.y,
-    ),
-  );
-  expect(Math.max(...misses), prefix).toBeLessThan(1e-9);
+  const turned = (p: Point, a: Point, b: Point, sense: 1 | -1): Point => ({
+    x: b.x + c * (p.x - a.x) - sense * s * (p.y - a.y),
+    y: b.y + sense * s * (p.x - a.x) + c * (p.y - a.y),
+  });
+  return { there: (p) => turned(p, from, to, 1), back: (p) => turned(p, to, from, -1) };
+};
+
+/** How far rounding may move what is placed, mm. */
+const placedWithin = 1e-6;
+
+/**
+ * Holds a drawing on its sheets to the drawing as it was drawn: moved and turned, but never scaled, bent or mirrored; whole on one sheet, or parted over several
+ * that show all of it. Ids on the sheets begin with `prefix`.
+ */
+export const holdPlaced = (own: readonly Primitive[], sheets: readonly Sheet[], prefix: string): void => {
+  const strokes = own.filter((p) => p.kind === 'stroke');
+  const shown = new Map(strokes.map(({ id }) => [id, 0]));
+  for (const sheet of sheets) {
+    const placed = new Map(sheet.primitives.flatMap((p) => (p.kind === 'stroke' ? [[p.id, p] as const] : [])));
+    const same = (a: Stroke, b: Stroke | undefined): b is Stroke =>
+      b !== undefined && Math.abs(pathLength(a.path) - pathLength(b.path)) < placedWithin;
+    const pairs = strokes.flatMap((stroke) => {
+      const on = placed.get(`${prefix}${stroke.id}`);
+      return same(stroke, on) && on.path.segments.length === stroke.path.segments.length
+        ? stroke.path.segments.flatMap((s, k) =>
+            [0, 0.37, 1].map((t) => [at(s, t), at(on.path.segments[k] as Segment, t)] as const),
+          )
+        : [];
+    });
+    if (pairs.length === 0) continue;
+    const { there, back } = motionOf(pairs);
+    const miss = Math.max(...pairs.map(([a, b]) => Math.hypot(there(a).x - b.x, there(a).y - b.y)));
+    expect(miss, `${prefix}${sheet.title}`).toBeLessThan(placedWithin);
+    for (const stroke of strokes) {
+      // A page's edge may part a stroke; its further parts are numbered.
+      const parts = Array.from({ length: 99 }, (_, k) =>
+        placed.get(`${prefix}${stroke.id}${k === 0 ? '' : `.${k + 1}`}`),
+      );
+      for (const part of parts.slice(0, parts.indexOf(undefined))) {
+        const misses = part?.path.segments.flatMap(along).map((p) => distanceTo(stroke.path, back(p))) ?? [];
+        expect(Math.max(...misses), `${prefix}${stroke.id}`).toBeLessThan(placedWithin);
+        shown.set(stroke.id, (shown.get(stroke.id) ?? 0) + pathLength(part?.path as Path));
+      }
+    }
+  }
+  // Pages lie over each other, so parts together are no shorter than the whole.
+  for (const { id, path } of strokes)
+    expect(shown.get(id), `${prefix}${id}`).toBeGreaterThan(pathLength(path) - placedWithin);
 };

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Primitive, Stroke, Text } from '../../geometry/drawing.ts';
 import { circle } from '../../geometry/shape/arc.ts';
 import { pen, polyline } from '../../geometry/shape/path.ts';
+import { mirrorX } from '../../geometry/shape/transform.ts';
 import { dashes, lineWidth } from '../../templates/style.ts';
 import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
@@ -84,6 +85,17 @@ describe.each([
     const [hole] = write([stroke('pin', { purpose: 'drill', path: circle({ x: 33.25, y: 12 }, 2.5) })]).elements;
     expect(hole).toMatchObject({ tag: 'circle', id: 'pin', purpose: 'drill' });
     expect(hole?.attributes).toMatchObject({ cx: '33.25', cy: '12', r: '2.5' });
+  });
+
+  it('begins the dashes of a circle where it begins', () => {
+    const mirrored = mirrorX(circle({ x: -33.25, y: 12 }, 2.5));
+    const [plain, turned, solid] = write([
+      stroke('plain', { line: 'hidden', path: circle({ x: 33.25, y: 12 }, 2.5) }),
+      stroke('turned', { line: 'hidden', path: mirrored }),
+      stroke('solid', { path: mirrored }),
+    ]).elements;
+    expect([plain?.tag, turned?.tag, solid?.tag]).toEqual(['circle', 'path', 'circle']);
+    expect(turned?.attributes.d).toMatch(/^M30\.75 12A/);
   });
 
   it('groups strokes by what they are for, each with its id, width and dashes', () => {
