@@ -26,13 +26,30 @@ const telling = {
 } as const;
 
 /** What lies over each view. */
-export type Overlay = Readonly<Record<keyof typeof telling, readonly Mark[]>>;
+export type Overlay = Readonly<Record<View, readonly Mark[]>>;
 
 export const noOverlay: Overlay = { above: [], tail: [], middle: [] };
 
 /** Points looked at on each segment of an outline, and how near to the place where it lies farthest off one is still telling, as a share of that. */
-const looks = 12;
+const looks = 6;
 const near = 0.6;
+
+type View = keyof typeof telling;
+
+/** What each design was seen to be: while the present one is worked at, the others stay as they are. */
+const seen: Readonly<Record<View, WeakMap<Settled, Drawing>>> = {
+  above: new WeakMap(),
+  tail: new WeakMap(),
+  middle: new WeakMap(),
+};
+
+const drawn = (view: View, { job, design }: Omit<Other, 'letter'>): Drawing => {
+  const before = seen[view].get(job);
+  if (before !== undefined) return before;
+  const drawing = telling[view].draw(job, design);
+  seen[view].set(job, drawing);
+  return drawing;
+};
 
 /** The parts of one outline of a view: cut elsewhere it may be several, numbered from the second. */
 const partsOf = ({ marks }: Drawing, outline: string): readonly PathMark[] =>
@@ -44,12 +61,26 @@ const partsOf = ({ marks }: Drawing, outline: string): readonly PathMark[] =>
 /** Two lines that run no farther apart than this, mm, are one: it is not wood but rounding. */
 const hair = 1e-6;
 
-const isSame = (a: Segment, b: Segment): boolean =>
-  a.kind === b.kind && [0, 0.5, 1].every((t) => distance(pointOn(a, t), pointOn(b, t)) <= hair);
+/** Three points on a segment, by which it is told from others of its kind. */
+interface Course {
+  readonly kind: Segment['kind'];
+  readonly points: readonly Point[];
+}
+
+const courseOf = (segment: Segment): Course => ({
+  kind: segment.kind,
+  points: [0, 0.5, 1].map((t) => pointOn(segment, t)),
+});
+
+const isSame = (a: Course, b: Course): boolean =>
+  a.kind === b.kind && a.points.every((p, k) => distance(p, b.points[k] as Point) <= hair);
 
 /** What of an outline is not the present one's, each run of it by itself; all of it, closed, where nothing is shared. */
-const apart = (path: Path, present: readonly Segment[]): readonly Path[] => {
-  const own = path.segments.map((segment) => !present.some((one) => isSame(one, segment)));
+const apart = (path: Path, present: readonly Course[]): readonly Path[] => {
+  const own = path.segments.map((segment) => {
+    const course = courseOf(segment);
+    return !present.some((one) => isSame(one, course));
+  });
   if (own.every(Boolean)) return [path];
   // Begun behind a shared segment, so that no run of a closed outline is cut in two where that happens to begin.
   const first = path.closed ? own.indexOf(false) : 0;
@@ -93,17 +124,15 @@ const letterAt = (lines: readonly Path[], present: readonly PathMark[], n: numbe
  */
 export const overlay = (present: Omit<Other, 'letter'>, others: readonly Other[]): Overlay => {
   if (others.length === 0) return noOverlay;
-  const over = (view: keyof typeof telling): readonly Mark[] => {
-    const { draw, outlines } = telling[view];
-    const below = draw(present.job, present.design);
-    const drawn = others.map(({ letter, job, design }) => ({ letter, drawing: draw(job, design) }));
-    return outlines.flatMap((outline) => {
+  const over = (view: View): readonly Mark[] => {
+    const below = drawn(view, present);
+    return telling[view].outlines.flatMap((outline) => {
       const now = partsOf(below, outline);
-      const shared = now.flatMap(({ path }) => path.segments);
-      const differing = drawn
-        .map(({ letter, drawing }) => ({
-          letter,
-          lines: partsOf(drawing, outline).flatMap(({ path }) => apart(path, shared)),
+      const shared = now.flatMap(({ path }) => path.segments.map(courseOf));
+      const differing = others
+        .map((other) => ({
+          letter: other.letter,
+          lines: partsOf(drawn(view, other), outline).flatMap(({ path }) => apart(path, shared)),
         }))
         .filter(({ lines }) => lines.length > 0);
       return differing.flatMap(({ letter, lines }, n): readonly Mark[] => [

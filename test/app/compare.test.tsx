@@ -47,10 +47,10 @@ describe('the alternatives', () => {
     expect(screen.getAllByRole('img', { name: /^Across at the saddle/ })).toHaveLength(2);
     expect(screen.getByText('as thick as it was', { selector: '.smalls span' })).toBeTruthy();
 
-    press('Make alternative A the present one');
+    press('Make it the present one: alternative A');
     expect(bench.getState().job.bridge.thickness).toBe(9.1);
     expect(bench.getState().job.alternatives.present).toBe('as thick as it was');
-    press('Remove alternative A');
+    press('Remove: alternative A');
     expect(bench.getState().job.alternatives.list).toEqual([]);
     expect(screen.queryByRole('figure')).toBeNull();
     expect(bench.getState().past.at(-1)?.name).toBe('alternative A removed');

@@ -36,9 +36,11 @@ const unfold = async (page: Page) => {
   for (let left = await closed.count(); left > 0; left = await closed.count()) await closed.first().click();
 };
 
-/** The page with findings, a range, a reading and every fold open. */
+/** The page with findings, a range, a reading, alternatives and every fold open. */
 const openAll = async (page: Page) => {
   await addReading(page, '2.7', '1.9');
+  await page.getByRole('button', { name: 'Keep one of each' }).click();
+  await page.getByRole('figure', { name: /^Gap between crown and bridge top/ }).waitFor();
   await unfold(page);
   await page.getByRole('button', { name: 'Change the range: Exposure' }).click();
   await field(page, 'Exposure, right to').fill('4.4');

@@ -1,4 +1,7 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { jobOf } from '../../../geometry/alternatives.ts';
+import { build } from '../../../geometry/build.ts';
 import type { Mark } from '../../../geometry/drawing.ts';
 import { setAt } from '../../../geometry/fields.ts';
 import type { Job } from '../../../geometry/job.ts';
@@ -7,6 +10,7 @@ import { bounds } from '../../../geometry/shape/index.ts';
 import { distanceTo } from '../../../geometry/shape/nearest.ts';
 import { threeViews, views } from '../../../geometry/views/index.ts';
 import { noOverlay, overlay } from '../../../geometry/views/overlay.ts';
+import { randomJob } from '../../random-job.ts';
 import { built, workedExample } from '../../solved.ts';
 
 const present = built(workedExample());
@@ -95,5 +99,34 @@ describe('alternatives laid over the present design', () => {
         .map((x) => -x)
         .sort((a, b) => a - b),
     );
+  });
+
+  it('of any job has each letter on a line of its own, and every number finite', () => {
+    let seen = 0;
+    fc.assert(
+      fc.property(randomJob(), (job) => {
+        const now = build(job);
+        if (!now.ok) return;
+        const others = job.alternatives.list.flatMap((alternative) => {
+          const solved = build(jobOf(job, alternative));
+          return solved.ok ? [{ ...solved, letter: alternative.id }] : [];
+        });
+        const all = Object.values(overlay(now, others)).flat();
+        for (const mark of all) {
+          if (mark.kind === 'path') {
+            expect(Object.values(bounds(mark.path)).every(Number.isFinite)).toBe(true);
+            continue;
+          }
+          if (mark.kind !== 'note') throw new Error('no dimension is laid over');
+          seen += 1;
+          const own = all.flatMap((one) =>
+            one.kind === 'path' && one.id.startsWith(mark.id.replace(/letter$/, '')) ? [one.path] : [],
+          );
+          expect(Math.min(...own.map((path) => distanceTo(path, mark.at)))).toBeLessThan(1e-6);
+        }
+      }),
+      { numRuns: 60, seed: 20264 },
+    );
+    expect(seen).toBeGreaterThan(40);
   });
 });
