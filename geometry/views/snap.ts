@@ -72,6 +72,16 @@ const nearestShown = (segment: Segment, at: Point, heights: number): Point => {
   return pointOn(segment, leastBetween(away, Math.max(0, best - 1) / tries, Math.min(tries, best + 1) / tries));
 };
 
+/** How much farther off than it is a place is taken to be, as a share of the reach: an end is rather meant than a crossing beside it, and what is only worked out least of all. */
+const handicap: Readonly<Record<SnapKind, number>> = {
+  end: 0,
+  crossing: 0.2,
+  centre: 0.3,
+  middle: 0.3,
+  square: 0.4,
+  edge: 2,
+};
+
 interface Snapping {
   /** How far off a place may be, mm on the drawing as it is shown. */
   readonly reach: number;
@@ -82,7 +92,7 @@ interface Snapping {
 }
 
 /**
- * The places of a view's geometry near a point, both in the view's own true mm: first those that are points, the nearest first, then those on edges. What is near is told by how it is shown, stretched; what is caught is exact.
+ * The places of a view's geometry near a point, both in the view's own true mm: first those that are points, the nearest first (an end before what is about as near), then those on edges. What is near is told by how it is shown, stretched; what is caught is exact.
  * A place that is several things at once is told once, by the first of end, crossing, centre, middle and square.
  */
 export const snapsNear = (edges: readonly Edge[], at: Point, { reach, heights, from }: Snapping): readonly Snap[] => {
@@ -132,6 +142,6 @@ export const snapsNear = (edges: readonly Edge[], at: Point, { reach, heights, f
   const found: Snap[] = [];
   for (const snap of [...points, ...on])
     if (!found.some(({ point }) => distance(point, snap.point) <= same)) found.push(snap);
-  const rank = ({ kind, point }: Snap) => [kind === 'edge' ? 1 : 0, away(point)] as const;
-  return found.sort((a, b) => rank(a)[0] - rank(b)[0] || rank(a)[1] - rank(b)[1]);
+  const rank = ({ kind, point }: Snap) => away(point) + handicap[kind] * reach;
+  return found.sort((a, b) => rank(a) - rank(b));
 };

@@ -9,4 +9,6 @@ export const keys = {
   unread: 'sagitta.unread',
   /** Which parts of the page are opened and closed. */
   folds: 'sagitta.folds',
+  /** How large a px is on this screen. */
+  screen: 'sagitta.screen',
 } as const;

@@ -16,11 +16,16 @@ import { SetUp } from './setup/SetUp.tsx';
 import { Alternatives } from './sheet/Alternatives.tsx';
 import { Problems } from './sheet/Problems.tsx';
 import { Refused } from './sheet/Refused.tsx';
+import { CardDialog } from './sheet/tools/CardDialog.tsx';
+import { ToolOver } from './sheet/tools/ToolOver.tsx';
+import { ToolPanel } from './sheet/tools/ToolPanel.tsx';
+import { TrueSize } from './sheet/tools/TrueSize.tsx';
 
 /** All of the page that the first drawing does without. */
 export const parts = {
   Alternatives,
   Bar,
+  CardDialog,
   Compare,
   Findings,
   Help,
@@ -36,5 +41,8 @@ export const parts = {
   Strings,
   Summary,
   Templates,
+  ToolOver,
+  ToolPanel,
+  TrueSize,
   othersOf,
 };

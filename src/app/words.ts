@@ -139,6 +139,67 @@ export const words = {
       name === '' ? `Alternative ${letter} over the drawing` : `Alternative ${letter}, ${name}, over the drawing`,
   },
 
+  measuring: {
+    rulerSays:
+      'Press two places, or move the cross with the arrow keys (Shift: finely) and press Enter. It is caught by what is near; N takes the next of it, Escape begins anew.',
+    rulerTap: 'Tap two places. Each is caught by what is near.',
+    second: 'And the second place.',
+    other: 'Next place near it',
+    anew: 'Begin anew',
+    /** What a place is caught by. */
+    kinds: {
+      end: 'end',
+      crossing: 'crossing',
+      centre: 'centre',
+      middle: 'middle',
+      square: 'square to the first',
+      edge: 'on the edge',
+      free: 'free',
+    },
+    apart: {
+      distance: (d: string) => `Distance ${d}`,
+      across: (d: string) => `across ${d}`,
+      along: (d: string) => `along ${d}`,
+      height: (d: string) => `height ${d}`,
+    },
+    noneShared: 'These two views have nothing in common that could be measured between them.',
+
+    layOn: 'Lay it on the',
+    surfaces: {
+      board: 'fingerboard at the last fret',
+      deck: 'bridge’s deck',
+      crown: 'saddle’s crown',
+      top: 'soundboard under the bridge',
+    },
+    radius: 'Radius of the gauge',
+    gauges: 'Gauges of the bench',
+    chooseGauge: 'of the bench…',
+    tooTight: (radius: string, least: string) =>
+      `A gauge of ${radius} is too tight to span it; take one of ${least} at least.`,
+    notAbove: (radius: string) => `A radius of ${radius} is none; type one above 0, or “flat” for a straightedge.`,
+    rests: {
+      one: 'Pressed down in the middle, it rests there alone.',
+      two: (left: string, right: string) =>
+        `Pressed down in the middle, it rests ${left} off the centre line on the bass side and ${right} on the treble side.`,
+    },
+    lightTable: 'Light under the gauge, table',
+    light: 'Light',
+    ends: ['Bass end', 'Treble end'],
+
+    card: 'Measure this screen',
+    cardSays:
+      'Hold a bank card to the glass (85.60 × 53.98 mm, ISO/IEC 7810, ID-1), its upper left corner on the frame’s, and move the slider until the frame is as large as the card.',
+    cardSlider: 'Size of the frame',
+    cardTyped: 'Pixels to 100 mm',
+    cardRange: (typed: string, least: number, most: number) =>
+      `“${typed}” is no size of a screen’s pixels; type a number from ${least} to ${most}.`,
+    cardTrue: 'It holds as long as neither the browser’s zoom nor the screen is changed; then it is measured anew.',
+    cardTake: 'It is as large as the card',
+    cardClose: 'Close',
+    isTrue: (px: string) => `True size: 100 mm take ${px} px on this screen. Heights are drawn as they are.`,
+    again: 'Measure the screen anew',
+  },
+
   numbers: {
     label: 'The numbers',
     usual: (range: string) => `Usual: ${range}.`,

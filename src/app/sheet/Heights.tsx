@@ -10,7 +10,10 @@ export const Heights = ({ value, onChange }: { value: number; onChange: (times: 
   const id = useId();
   return (
     <div className="heights">
-      <label htmlFor={id}>{words.sheet.heights}</label>
+      <label htmlFor={id}>
+        {words.sheet.heights[0]}
+        <span className="unseen">{words.sheet.heights[1]}</span>
+      </label>
       <input
         id={id}
         type="range"

@@ -3,12 +3,14 @@ import { firstWords as words } from '../first-words.ts';
 import { useBenchState } from '../use-bench.ts';
 import { roomy, three, useMedia } from '../use-media.ts';
 import { useParts } from '../use-parts.ts';
-import type { InSight } from './Glass.tsx';
+import type { InSight, Over } from './Glass.tsx';
 import { usualHeights } from './Heights.tsx';
 import type { PictureName } from './laying.ts';
 import { closer, type Look, step } from './look.ts';
 import { OnePicture } from './OnePicture.tsx';
 import { Toolbar } from './Toolbar.tsx';
+import { noTools, type Tool, type ToolState } from './tools/tools.ts';
+import { useScreen } from './tools/use-screen.ts';
 import { useOthers } from './use-others.ts';
 import { useRoom } from './use-room.ts';
 import { useSeenHeight } from './use-seen.ts';
@@ -31,6 +33,11 @@ export const Sheet = () => {
   const [name, setName] = useState<PictureName>('three');
   const [looks, setLooks] = useState<Readonly<Partial<Record<PictureName, Look>>>>({});
   const [hasTools, setTools] = useState(false);
+  const [toolState, setToolState] = useState<ToolState>(noTools);
+  const [screen, measureScreen] = useScreen();
+  const [isMeasuring, setMeasuring] = useState(false);
+  /** Counts how often a view was brought in sight from here: the strip is then put up anew with it. */
+  const [brought, setBrought] = useState(0);
   const [least, setLeast] = useState(0);
   const inSight = useRef<InSight>(undefined);
   const seen = useSeenHeight();
@@ -46,8 +53,34 @@ export const Sheet = () => {
   const onStep = (way: 1 | -1) => {
     if (inSight.current) onLook(closer(inSight.current.fitted, inSight.current.shown, step ** way));
   };
+  const tools = {
+    ...toolState,
+    onChange: (change: Partial<ToolState>) => setToolState((now) => ({ ...now, ...change })),
+  };
+  const { tool } = tools;
+  const onTool = (taken: Tool | undefined) => {
+    tools.onChange({ tool: taken });
+    // A gauge is laid across the guitar.
+    if (taken !== 'gauge' || picture === 'three' || picture === 'tail') return;
+    setName('tail');
+    setBrought(brought + 1);
+  };
+  const look = looks[picture];
+  const isTrue = screen !== undefined && look?.scale === screen.pxPerMm && heights === 1;
+  /** As large as the bridge itself; what stood in the middle of the frame stays there. */
+  const showTrue = (scale: number) => {
+    setHeights(1);
+    onLook({ ...look, scale });
+  };
+  const onTrue = () => {
+    if (isTrue) onLook(undefined);
+    else if (screen === undefined) setMeasuring(true);
+    else showTrue(screen.pxPerMm);
+  };
+  const over: Over | undefined =
+    built && parts && tool && ((inFrame, box) => <parts.ToolOver {...{ tools, built, box }} shown={inFrame} />);
   const others = useOthers(built);
-  const shown = built && { built, others, heights, focus, text: isRoomy ? large : small, room, onLook, inSight };
+  const shown = built && { built, others, heights, focus, text: isRoomy ? large : small, room, onLook, inSight, over };
   return (
     <section className="sheet" aria-label={words.sheet.label} data-stale={stale}>
       {parts && <parts.Problems />}
@@ -61,11 +94,11 @@ export const Sheet = () => {
       )}
       {built && (hasThree || hasTools) && (
         <Toolbar
-          {...{ heights, onStep }}
+          {...{ heights, onStep, tool, onTool, isTrue, onTrue }}
           name={hasThree ? name : undefined}
           onName={setName}
           onHeights={setHeights}
-          isFitted={looks[picture] === undefined}
+          isFitted={look === undefined}
           onFit={() => onLook(undefined)}
         />
       )}
@@ -83,15 +116,28 @@ export const Sheet = () => {
         )}
         {shown && !hasThree && (
           <ViewStrip
+            key={brought}
             {...shown}
             {...{ looks, hasTools }}
             name={alone}
             onName={setName}
             onTools={setTools}
-            over={undefined}
           />
         )}
       </div>
+      {parts && isTrue && <parts.TrueSize screen={screen} onAgain={() => setMeasuring(true)} />}
+      {parts && built && tool && <parts.ToolPanel {...{ tools, built }} />}
+      {parts && isMeasuring && (
+        <parts.CardDialog
+          pxPerMm={screen?.pxPerMm}
+          onClose={() => setMeasuring(false)}
+          onMeasured={(pxPerMm) => {
+            measureScreen(pxPerMm);
+            showTrue(pxPerMm);
+            setMeasuring(false);
+          }}
+        />
+      )}
     </section>
   );
 };
