@@ -156,6 +156,7 @@ export const words = {
       edge: 'on the edge',
       free: 'free',
     },
+    aimed: (kind: string, reading: string) => `${kind}${reading === '' ? '' : `, ${reading}`}`,
     apart: {
       distance: (d: string) => `Distance ${d}`,
       across: (d: string) => `across ${d}`,

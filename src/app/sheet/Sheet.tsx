@@ -72,6 +72,11 @@ export const Sheet = () => {
     setHeights(1);
     onLook({ ...look, scale });
   };
+  /** Another picture; at true size too, if this one is. */
+  const show = (shownNow: PictureName) => {
+    setName(shownNow);
+    if (isTrue) setLooks((now) => ({ ...now, [shownNow]: { scale: screen.pxPerMm } }));
+  };
   const onTrue = () => {
     if (isTrue) onLook(undefined);
     else if (screen === undefined) setMeasuring(true);
@@ -96,7 +101,7 @@ export const Sheet = () => {
         <Toolbar
           {...{ heights, onStep, tool, onTool, isTrue, onTrue }}
           name={hasThree ? name : undefined}
-          onName={setName}
+          onName={show}
           onHeights={setHeights}
           isFitted={look === undefined}
           onFit={() => onLook(undefined)}
@@ -115,14 +120,7 @@ export const Sheet = () => {
           />
         )}
         {shown && !hasThree && (
-          <ViewStrip
-            key={brought}
-            {...shown}
-            {...{ looks, hasTools }}
-            name={alone}
-            onName={setName}
-            onTools={setTools}
-          />
+          <ViewStrip key={brought} {...shown} {...{ looks, hasTools }} name={alone} onName={show} onTools={setTools} />
         )}
       </div>
       {parts && isTrue && <parts.TrueSize screen={screen} onAgain={() => setMeasuring(true)} />}

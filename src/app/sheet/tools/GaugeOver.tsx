@@ -23,7 +23,7 @@ export const GaugeOver = ({ shown, built, laid }: { shown: Fitted; built: Built;
   }, [laid, place, built, scale]);
   return (
     <svg
-      className="over gauge"
+      className="tool gauge"
       aria-hidden="true"
       width={width}
       height={height}

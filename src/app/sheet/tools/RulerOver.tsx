@@ -89,7 +89,7 @@ export const RulerOver = ({ shown, box, built, ruled, onRuled }: Props) => {
 
   const onPointerMove = useEffectEvent((event: PointerEvent) => {
     if (event.pointerType === 'touch' || event.buttons !== 0) return;
-    onRuled({ ...ruled, aim: place(inBox(event), near) });
+    onRuled({ ...ruled, aim: place(inBox(event), near), byKeys: false });
   });
   const onPointerLeave = useEffectEvent(() => onRuled({ ...ruled, aim: undefined }));
   const onPress = useEffectEvent((event: PointerEvent) => {
@@ -110,7 +110,7 @@ export const RulerOver = ({ shown, box, built, ruled, onRuled }: Props) => {
       const from = (ruled.aim && pxOfPicked(ruled.aim, false)) ?? middle;
       const within = (value: number, most: number) => Math.min(most - 1, Math.max(1, value));
       const to = { x: within(from.x + arrow.x * by, shown.width), y: within(from.y + arrow.y * by, shown.height) };
-      onRuled({ ...ruled, aim: place(to, near) });
+      onRuled({ ...ruled, aim: place(to, near), byKeys: true });
     } else if (event.key === 'Enter' || event.key === ' ') {
       const one = ruled.aim ?? place(middle, near);
       if (one) onRuled(picked({ ...ruled, aim: one }, one));
@@ -165,7 +165,7 @@ export const RulerOver = ({ shown, box, built, ruled, onRuled }: Props) => {
   const cross = aim && pxOfPicked(aim);
   return (
     <svg
-      className="over ruler"
+      className="tool ruler"
       aria-hidden="true"
       width={shown.width}
       height={shown.height}

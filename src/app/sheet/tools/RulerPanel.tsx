@@ -35,6 +35,9 @@ export const RulerPanel = ({
         {from === undefined ? (isTouch ? says.rulerTap : says.rulerSays) : result || says.second}
         {from && <small>{` ${kinds}`}</small>}
       </p>
+      <p role="status" className="unseen">
+        {ruled.byKeys && aim && says.aimed(says.kinds[kindOf(aim)], from === undefined ? '' : result)}
+      </p>
       <button type="button" disabled={!(aim ?? to ?? from)} onClick={() => onRuled(next({ ...ruled, aim: undefined }))}>
         {says.other}
       </button>

@@ -18,6 +18,8 @@ export interface Ruled {
   readonly from?: Picked | undefined;
   readonly to?: Picked | undefined;
   readonly aim?: Picked | undefined;
+  /** Whether it is aimed by the keys: what catches the cross is then read out. */
+  readonly byKeys?: boolean;
 }
 
 export const spotOf = ({ view, at, snaps, index }: Picked): Spot => ({ view, point: snaps[index]?.point ?? at });
@@ -25,8 +27,8 @@ export const spotOf = ({ view, at, snaps, index }: Picked): Spot => ({ view, poi
 export const kindOf = ({ snaps, index }: Picked): SnapKind | 'free' => snaps[index]?.kind ?? 'free';
 
 /** One more place: the first, the second, or a new beginning. */
-export const picked = ({ of, from, to, aim }: Ruled, place: Picked): Ruled =>
-  from === undefined || to !== undefined ? { of, from: place, aim } : { of, from, to: place, aim };
+export const picked = ({ from, to, ...ruled }: Ruled, place: Picked): Ruled =>
+  from === undefined || to !== undefined ? { ...ruled, from: place } : { ...ruled, from, to: place };
 
 const turned = (place: Picked): Picked => ({
   ...place,
