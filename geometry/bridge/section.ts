@@ -34,6 +34,9 @@ interface Plane {
   readonly underRadius: number | 'flat';
 }
 
+/** The bare top's line from one place on the page's x to another, exact. */
+export type Ground = (from: number, to: number) => Segment;
+
 /** How far the bridge is made: finished, or shaped only, its slot and holes still to come. */
 export type Made = 'finished' | 'shaped';
 
@@ -175,3 +178,19 @@ export const sectionAlong = (job: Settled, design: Design, y: number, made: Made
     made,
   );
 };
+
+/** Finds the bare top's line from one place to another in a plane square to the centre line at a distance x from the nut; page as `sectionAcross`. */
+export const groundAcross =
+  (job: Settled, design: Design, x: number): Ground =>
+  (from, to) => {
+    const at = (y: number): Point => ({ x: y, y: -undersideHeight(job, y, x - design.saddleLine.x) });
+    return bulged(at(from), at(to), job.guitar.topRadius);
+  };
+
+/** Finds the bare top's line from one place to another in a plane along the guitar at y from the centre line; page as `sectionAlong`. */
+export const groundAlong =
+  (job: Settled, design: Design, y: number): Ground =>
+  (from, to) => {
+    const at = (x: number): Point => ({ x, y: -undersideHeight(job, y, -x - design.saddleLine.x) });
+    return bulged(at(from), at(to), job.top.radiusAlong);
+  };

@@ -15,6 +15,7 @@ import { saddle } from './saddle.ts';
 import { saddleBack } from './saddle-back.ts';
 import { saddleCrown } from './saddle-crown.ts';
 import { section } from './section.ts';
+import { sections } from './sections.ts';
 import { slotGuide } from './slot-guide.ts';
 
 /** Every template, in bench order. A new one is a file beside this one and a line here. */
@@ -23,6 +24,7 @@ export const pieces: readonly Piece[] = [
   finishMask,
   endProfilePiece,
   section,
+  sections,
   slotGuide,
   pinStrip,
   locatingStrip,

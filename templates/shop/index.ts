@@ -10,6 +10,7 @@ import { mask } from './mask.ts';
 import { paper } from './paper.ts';
 import { printers } from './printers.ts';
 import { router } from './router.ts';
+import { sections } from './sections.ts';
 
 /*
  * The shop's own settings: papers, printers and tools. They belong to a bench, not to a job, and stay when the job is done. The app keeps them on the
@@ -29,6 +30,7 @@ export const shopSchema = z.looseObject({
   cutter,
   router,
   mask,
+  sections,
   caul,
   printers,
   gauges,
