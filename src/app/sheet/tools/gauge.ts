@@ -1,7 +1,7 @@
 import { leastRadius, type Rest, restOf } from '../../../../geometry/gauge/rest.ts';
 import { type Surface, type SurfaceName, surfaceOf } from '../../../../geometry/gauge/surfaces.ts';
 import { markedIn } from '../../../../geometry/saddle/gauges.ts';
-import { formatQuantity, parseQuantity, unitFor } from '../../../../geometry/units.ts';
+import { formatQuantity, MM_PER_INCH, parseQuantity, unitFor } from '../../../../geometry/units.ts';
 import type { Built } from '../../store.ts';
 import { words } from '../../words.ts';
 
@@ -36,11 +36,11 @@ export const layGauge = ({ on, text }: GaugeChosen, { job, design }: Built): Gau
   if (radius !== 'flat' && radius <= 0) return { ok: false, says: words.measuring.notAbove(say(radius)) };
   const surface = surfaceOf(on, job, design);
   const rest = restOf(surface.line, radius);
-  if (rest === undefined)
+  if (rest === undefined) {
     // The least is said rounded up, so that it is enough as it is said.
-    return {
-      ok: false,
-      says: words.measuring.tooTight(say(radius as number), say(Math.ceil(leastRadius(surface.line) * 2) / 2)),
-    };
+    const step = unitFor('radius', job.show) === 'mm' ? 1 : MM_PER_INCH / 4;
+    const least = Math.ceil(leastRadius(surface.line) / step) * step;
+    return { ok: false, says: words.measuring.tooTight(say(radius as number), say(least)) };
+  }
   return { ok: true, surface, radius, rest };
 };
