@@ -86,10 +86,10 @@ export const above = (job: Settled, design: Design): Drawing => {
       length(pins.spread),
     ]),
   ];
-  const more: readonly Label[] = [
-    ...(wire === 'none' ? [] : [['wire hole ⌀ ', length(wire)]]),
-    ...(filled.length > 0 ? [['dashed: old slot']] : []),
-    ...whatIsThereSays(job),
+  const more: readonly { readonly label: Label; readonly jobPath?: string }[] = [
+    ...(wire === 'none' ? [] : [{ label: ['wire hole ⌀ ', length(wire)], jobPath: 'saddle.wireHole' }]),
+    ...(filled.length > 0 ? [{ label: ['dashed: old slot'] }] : []),
+    ...whatIsThereSays(job).map((label) => ({ label })),
   ];
   const header: readonly Mark[] = [
     note('title', { x: -half, y: top }, ['From above'], {
@@ -100,9 +100,12 @@ export const above = (job: Settled, design: Design): Drawing => {
     }),
     note('fromNut', { x: 0, y: rear }, ['saddle line ', length(saddleLine.x), ' from the nut'], {
       shift: { dx: 0, dy: 5.8 },
+      ...(job.slot.line === 'typed' && { jobPath: 'slot.fromNut' }),
     }),
     // One under the other: a long line would take the room that the bridge needs.
-    ...more.map((label, k) => note(`more.${k}`, { x: 0, y: rear }, label, { shift: { dx: 0, dy: 7.1 + 1.3 * k } })),
+    ...more.map(({ label, ...rest }, k) =>
+      note(`more.${k}`, { x: 0, y: rear }, label, { shift: { dx: 0, dy: 7.1 + 1.3 * k }, ...rest }),
+    ),
   ];
   return { id: 'above', title: 'From above', marks: [...forHand(marks, job.hand), ...header] };
 };

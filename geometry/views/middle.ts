@@ -177,6 +177,7 @@ export const middle = (job: Settled, design: Design): Drawing => {
       anchor: 'end',
       bold: true,
       shift: { dx: 0.7, dy: -2.5 },
+      jobPath: 'show.sectionAcross',
     }),
   ];
   return { id: 'middle', title: 'Along the middle', marks };

@@ -185,6 +185,7 @@ export const tail = (job: Settled, design: Design): Drawing => {
       bold: true,
       shift: { dx: 0, dy: -2 },
       stagger: 'gaps',
+      jobPath: 'show.sectionAlong',
     }),
     note('gaps', { x: half, y: -highest }, ['gap at each string'], {
       anchor: 'end',

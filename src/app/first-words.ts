@@ -33,6 +33,7 @@ export const firstWords = {
     problems: (n: number) =>
       n === 1 ? 'One thing keeps this from being built' : `${n} things keep this from being built`,
     show: (field: string) => `Go to ${field}`,
+    hands: (drawing: string) => `${drawing}: numbers to type and drag`,
     gaps: (gaps: readonly (readonly [string, string])[]) =>
       `Exposure, the gap between crown and bridge: ${and(gaps.map(([name, gap]) => `${name} ${gap}`))}.`,
     aboveSays: (across: string, deep: string, fromNut: string) =>

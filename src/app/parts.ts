@@ -14,12 +14,14 @@ import { Outcome } from './outcome/Outcome.tsx';
 import { Templates } from './save/Templates.tsx';
 import { SetUp } from './setup/SetUp.tsx';
 import { Alternatives } from './sheet/Alternatives.tsx';
+import { Hands } from './sheet/Hands.tsx';
 import { Problems } from './sheet/Problems.tsx';
 import { Refused } from './sheet/Refused.tsx';
 import { CardDialog } from './sheet/tools/CardDialog.tsx';
 import { ToolOver } from './sheet/tools/ToolOver.tsx';
 import { ToolPanel } from './sheet/tools/ToolPanel.tsx';
 import { TrueSize } from './sheet/tools/TrueSize.tsx';
+import { TypedField } from './sheet/typed/TypedField.tsx';
 
 /** All of the page that the first drawing does without. */
 export const parts = {
@@ -28,6 +30,7 @@ export const parts = {
   CardDialog,
   Compare,
   Findings,
+  Hands,
   Help,
   HowDialog,
   Keys,
@@ -44,5 +47,6 @@ export const parts = {
   ToolOver,
   ToolPanel,
   TrueSize,
+  TypedField,
   othersOf,
 };

@@ -54,6 +54,10 @@ export interface State {
   /** The path of the field in focus, and of the one that was last. */
   readonly focus: string | undefined;
   readonly lastFocus: string | undefined;
+  /** The path of the field whose number is pointed at on the drawing. */
+  readonly pointed: string | undefined;
+  /** The path of the number that a hand holds on the drawing and has not let go of: what takes time waits for it. */
+  readonly held: string | undefined;
   readonly notices: readonly Notice[];
   /** Which parts of the page that can be folded the person has opened or closed, by their keys. */
   readonly folds: Readonly<Record<string, boolean>>;
@@ -80,6 +84,8 @@ export const untouched = {
   kept: [],
   focus: undefined,
   lastFocus: undefined,
+  pointed: undefined,
+  held: undefined,
   notices: [],
   folds: {},
 } satisfies Partial<State>;

@@ -91,6 +91,33 @@ export const createBench = (beginning: Beginning) => {
       change(typed, path, fieldTitle(job, path), { ...drafts, [path]: draft }, entry);
     },
 
+    /** A number is taken hold of on the drawing: all that is made of it until it is let go is one step from here. */
+    hold(path: string) {
+      const { entry, job, solved, built, past, future } = get();
+      set({ held: path, entry: entry?.path === path ? entry : { path, job, solved, built, past, future } });
+    },
+
+    /** Values dragged on the drawing, or gone to by its keys; those of one grip belong together and go by its path. */
+    drag(path: string, values: readonly { readonly path: string; readonly value: number }[], name: string) {
+      const { drafts, entry: begun, job, solved, built, past, future } = get();
+      const entry = begun?.path === path ? begun : { path, job, solved, built, past, future };
+      const dragged = values.reduce((so, { path: at, value }) => setAt(so, at, value), entry.job);
+      const left = Object.fromEntries(Object.entries(drafts).filter(([at]) => !values.some((one) => one.path === at)));
+      set({ entry });
+      change(dragged, path, name, left, entry);
+      // The drawing stays as the hand last had it.
+      if (!get().solved.ok) set({ built });
+    },
+
+    letGo() {
+      set({ held: undefined, entry: undefined });
+    },
+
+    /** A number on the drawing is pointed at, or none any more. */
+    point(path: string | undefined) {
+      if (get().pointed !== path) set({ pointed: path });
+    },
+
     /** A choice or a value put in without typing. */
     put(path: string, value: number | string) {
       const { job, drafts } = get();
@@ -140,7 +167,7 @@ export const createBench = (beginning: Beginning) => {
       const left = without(drafts, path);
       if (entry?.path !== path) return set({ drafts: left });
       change(entry.job, path, '', left, entry);
-      set({ entry: undefined });
+      set({ entry: undefined, held: undefined });
     },
 
     /** One more string on one side, and its key. */

@@ -16,3 +16,5 @@ export const useMedia = (query: string): boolean => {
 export const roomy = '(min-width: 1360px) and (min-height: 840px)';
 /** Large enough for the three views on one sheet; else they are shown one at a time. */
 export const three = '(min-width: 1080px) and (min-height: 700px), (min-width: 820px) and (min-height: 960px)';
+/** Worked with a finger. */
+export const coarse = '(pointer: coarse)';

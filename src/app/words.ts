@@ -29,6 +29,7 @@ export const words = {
   intro: [
     'Type what you measure on the guitar.',
     'Sagitta draws the bridge and its saddle as you type, and says what comes of it.',
+    'Numbers on the drawing can be typed where they stand, and dragged by their arrows.',
     'Save the templates, print them at 100 %, and measure the check bars before you cut.',
   ],
 
@@ -199,6 +200,16 @@ export const words = {
     cardClose: 'Close',
     isTrue: (px: string) => `True size: 100 mm take ${px} px on this screen. Heights are drawn as they are.`,
     again: 'Measure the screen anew',
+  },
+
+  hands: {
+    typeAt: (field: string, value: string) => `${field}, ${value}: type`,
+    onDrawing: (field: string) => `${field}, on the drawing`,
+    otherSide: (field: string) => `${field}, on the drawing’s other side`,
+    point: 'point',
+    atLimit: 'as far as it may go',
+    notBuilt: 'cannot be built so',
+    keys: 'Drag it; with Shift or Alt it goes free of steps. Arrow keys move it a step, with Shift a large one, with Alt a fine one. Enter: type. Escape: put back.',
   },
 
   numbers: {

@@ -46,9 +46,7 @@ const paste = async (user: ReturnType<typeof userEvent.setup>, input: HTMLInputE
 };
 /** All that is drawn, in short. */
 const drawing = (): string =>
-  [...document.querySelectorAll('.drawing path, .drawing text')]
-    .map((e) => e.getAttribute('d') ?? e.textContent)
-    .join();
+  [...document.querySelectorAll('.drawing [data-mark]')].map((e) => e.getAttribute('d') ?? e.textContent).join();
 
 it('draws a number’s change while it is typed, and shows it as it is stored once the field is left', async () => {
   const { user, mark } = open();

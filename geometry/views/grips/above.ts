@@ -58,7 +58,8 @@ const pinGrips = (job: Settled, { datum, strings }: Design): readonly Grip[] => 
     even({
       id: 'pins.fromSaddle',
       jobPath: 'pins.fromSaddle',
-      at: { x: 0, y: datum.x + pins.fromSaddle },
+      // A row that is bowed is bowed by its outer pins.
+      at: pins.row === 'arc' ? { x: 0, y: datum.x + pins.fromSaddle } : bass.pin,
       axis: downPage,
       now: pins.fromSaddle,
     }),
@@ -103,6 +104,12 @@ const setbackGrips = ({ strings, slot, guitar }: Settled, design: Design): reado
         }),
       );
 
+/** Where across the front edge is taken hold of: on the centre line where it is measured there and runs elsewhere beside it, else clear of what stands in the middle. */
+const frontAt = ({ bridge }: Settled): number =>
+  bridge.footprint === 'belly' || bridge.footprint === 'rectangle' || bridge.footprint === 'pyramid'
+    ? -bridge.length / 4
+    : 0;
+
 /** Where the bridge is taken hold of from above; places as in that view. */
 export const aboveGrips = (job: Settled, design: Design): readonly Grip[] => {
   const { bridge } = job;
@@ -112,7 +119,7 @@ export const aboveGrips = (job: Settled, design: Design): readonly Grip[] => {
       even({
         id: 'frontToSaddle',
         jobPath: 'bridge.frontToSaddle',
-        at: { x: 0, y: design.datum.x - bridge.frontToSaddle },
+        at: { x: frontAt(job), y: design.datum.x - bridge.frontToSaddle },
         axis: downPage,
         now: bridge.frontToSaddle,
         rate: -1,

@@ -3,6 +3,7 @@ import type { Finding, Level } from '../../../geometry/checks/check.ts';
 import type { CheckId } from '../../../geometry/checks/ranges.ts';
 import { neckOf } from '../outcome/neck-of.ts';
 import { Refused } from '../sheet/Refused.tsx';
+import { useStill } from '../sheet/use-still.ts';
 import type { Built } from '../store.ts';
 import { useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
@@ -19,7 +20,7 @@ const listOf = ({ level }: Finding) => (level === 'right' ? 'right' : 'open');
 const none: readonly Finding[] = [];
 
 const List = ({ built, isStale }: { built: Built; isStale: boolean }) => {
-  const asked = useBenchState((state) => state.job);
+  const asked = useStill(useBenchState((state) => state.job));
   const findings = useMemo(() => findingsOf(built), [built]);
   const advised = useAdvice(asked, isStale ? none : findings);
   const counts = useRef<HTMLParagraphElement>(null);
@@ -77,8 +78,8 @@ const List = ({ built, isStale }: { built: Built; isStale: boolean }) => {
 
 /** What the checks say of the last numbers that could be built: worst first, with ways out. */
 export const Findings = () => {
-  const built = useBenchState((state) => state.built);
-  const isStale = useBenchState((state) => !state.solved.ok);
+  const built = useStill(useBenchState((state) => state.built));
+  const isStale = useStill(useBenchState((state) => !state.solved.ok));
   const neck = useBenchState((state) => neckOf(state.job));
   return (
     <section className="findings" aria-labelledby="findings-title" data-stale={isStale}>

@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { fieldAt, usualText } from '../../../geometry/fields.ts';
 import { WhatIf } from '../figures/WhatIf.tsx';
+import { useStill } from '../sheet/use-still.ts';
 import { fieldTitle } from '../strings.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
@@ -13,7 +14,7 @@ const movesNothing = /^(limits|setup)\./;
 /** What the field in focus means and where it is taken; while none is, what this page is. Its height stays, so that it never moves anything. */
 export const Help = () => {
   const path = useBenchState((state) => state.lastFocus);
-  const job = useBenchState((state) => state.job);
+  const job = useStill(useBenchState((state) => state.job));
   const field = path === undefined ? undefined : fieldAt(path);
   const bench = useBench();
   // Back to what this page is, once the focus has left the numbers; a window that is left for another one keeps what it said.

@@ -1,5 +1,6 @@
 import { nearestGauge } from '../../../geometry/saddle/gauges.ts';
 import { Fact, Row } from '../figures/Fact.tsx';
+import { useStill } from '../sheet/use-still.ts';
 import { useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { Gauges } from './Gauges.tsx';
@@ -26,8 +27,8 @@ const overScar = ['overFront', 'overRear', 'overBass', 'overTreble', 'bareScar']
 
 /** What comes of the numbers; of the last that could be built, where these cannot. Every figure can be asked how it came about. Neck or bridge alone is always of the numbers as they are. */
 export const Outcome = () => {
-  const built = useBenchState((state) => state.built);
-  const isStale = useBenchState((state) => !state.solved.ok);
+  const built = useStill(useBenchState((state) => state.built));
+  const isStale = useStill(useBenchState((state) => !state.solved.ok));
   if (built === undefined) {
     return (
       <section className="outcome" aria-labelledby="outcome-title">

@@ -1,6 +1,7 @@
 import { useMemo, useRef } from 'react';
 import { setUp } from '../../../geometry/saddle/setup.ts';
 import { fieldId } from '../numbers/use-field.ts';
+import { useStill } from '../sheet/use-still.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { fieldAtReading, Pass } from './Pass.tsx';
@@ -13,8 +14,8 @@ export const SetUp = () => {
   const bench = useBench();
   const adder = useRef<HTMLButtonElement>(null);
   const log = useBenchState((state) => state.job.setup.log);
-  const built = useBenchState((state) => state.built);
-  const isStale = useBenchState((state) => !state.solved.ok);
+  const built = useStill(useBenchState((state) => state.built));
+  const isStale = useStill(useBenchState((state) => !state.solved.ok));
   const outcomes = useMemo(() => (built === undefined ? [] : setUp(built.job, built.design)), [built]);
   /** A new reading begins with its first string. */
   const add = () => {

@@ -1,7 +1,9 @@
-import { type ReactNode, type RefObject, useEffect, useMemo, useRef } from 'react';
+import { type ReactNode, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import { firstWords as words } from '../first-words.ts';
+import type { Built } from '../store.ts';
+import { useBenchState } from '../use-bench.ts';
 import type { Fit, Fitted } from './fit.ts';
-import { type Look, lookAt } from './look.ts';
+import { type Look, lookAt, steadyLook } from './look.ts';
 import { Picture } from './Picture.tsx';
 import { useLooking } from './use-looking.ts';
 
@@ -30,6 +32,7 @@ interface Props extends Looked {
   readonly fitted: Fitted;
   readonly laying: Pick<Fit, 'say' | 'text'>;
   readonly focus: string | undefined;
+  readonly built: Built;
   /** The frame's least height, px. */
   readonly high?: number;
   /** Whether it is the one in sight, which alone takes the focus. */
@@ -40,7 +43,15 @@ interface Props extends Looked {
 export const Glass = ({ fitted, laying, high = 0, look, onLook, inSight, over, isShown = true, ...drawing }: Props) => {
   const box = useRef<HTMLDivElement>(null);
   const { say, text } = laying;
-  const shown = useMemo(() => lookAt(fitted, look, { say, text, high }), [fitted, look, say, text, high]);
+  // While a hand drags a number, the view that it is in stays where it is.
+  const isHeld = useBenchState(({ held }) => held !== undefined);
+  const [steady, setSteady] = useState<{ readonly look: Look; readonly height: number } | undefined>();
+  const seen = (isHeld && steady?.look) || look;
+  const exactly = isHeld ? steady?.height : undefined;
+  const shown = useMemo(
+    () => lookAt(fitted, seen, { say, text, high, exactly }),
+    [fitted, seen, say, text, high, exactly],
+  );
   const onKeyDown = useLooking({ box, fitted, shown, look, onLook });
   useEffect(() => {
     if (isShown) inSight.current = { fitted, shown };
@@ -55,7 +66,12 @@ export const Glass = ({ fitted, laying, high = 0, look, onLook, inSight, over, i
       data-scale={shown.scale}
       onKeyDown={onKeyDown}
     >
-      <Picture {...drawing} fitted={shown} />
+      <Picture
+        {...drawing}
+        fitted={shown}
+        hasHands={isShown && over === undefined}
+        onHold={(view) => setSteady({ look: steadyLook(shown, view), height: shown.height })}
+      />
       {isShown && over?.(shown, box)}
     </div>
   );

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef } from 'react';
 import { firstWords as words } from '../first-words.ts';
+import { useBenchState } from '../use-bench.ts';
 import { fitRoom, leastHeight, type Room } from './fit.ts';
 import { Glass, type Looked } from './Glass.tsx';
 import { usualHeights } from './Heights.tsx';
@@ -26,7 +27,11 @@ export const OnePicture = ({ name, built, others, room, text, heights, focus, hi
     () => leastHeight(layingOf('three', built, Math.min(heights, usualHeights), text, others)),
     [built, heights, text, others],
   );
-  useEffect(() => onLeast(least), [least, onLeast]);
+  const isHeld = useBenchState(({ held }) => held !== undefined);
+  useEffect(() => {
+    // Nothing moves under a hand that drags a number.
+    if (!isHeld) onLeast(least);
+  }, [isHeld, least, onLeast]);
   useEffect(() => {
     seed.current = fitted.scale;
   }, [fitted]);
@@ -35,5 +40,5 @@ export const OnePicture = ({ name, built, others, room, text, heights, focus, hi
     return name === 'three' ? Object.values(all).join(' ') : all[name];
   }, [built, name]);
   const title = name === 'three' ? words.sheet.drawing : words.sheet[name];
-  return <Glass {...looked} {...{ name, title, says, fitted, laying, focus }} high={high} />;
+  return <Glass {...looked} {...{ name, title, says, fitted, laying, focus, built }} high={high} />;
 };

@@ -1,36 +1,67 @@
-import { useId } from 'react';
+import { useId, useRef, useState } from 'react';
+import type { ViewName } from '../../../geometry/views/index.ts';
+import { firstWords as words } from '../first-words.ts';
+import type { Built } from '../store.ts';
+import { useParts } from '../use-parts.ts';
 import type { Fitted } from './fit.ts';
 import { Primitives } from './Primitives.tsx';
 
-/** A drawing laid out for the screen, with its equivalent in words. */
-export const Picture = ({
-  name,
-  fitted,
-  title,
-  says,
-  focus,
-}: {
-  name: string;
-  fitted: Fitted;
-  title: string;
-  says: string;
-  focus: string | undefined;
-}) => {
+interface PictureProps {
+  readonly name: string;
+  readonly fitted: Fitted;
+  readonly title: string;
+  readonly says: string;
+  readonly focus: string | undefined;
+  readonly built: Built;
+  /** Whether numbers can be typed and dragged on it. */
+  readonly hasHands: boolean;
+  /** A number is taken hold of in this view. */
+  readonly onHold: (view: ViewName) => void;
+}
+
+/** A drawing laid out for the screen, with its equivalent in words, and what can be typed and dragged on it. */
+export const Picture = ({ name, fitted, title, says, focus, built, hasHands, onHold }: PictureProps) => {
   const id = useId();
+  const svg = useRef<SVGSVGElement>(null);
+  const [typing, setTyping] = useState<{ readonly path: string; readonly over: string } | undefined>();
+  const parts = useParts();
   const { view, width, height, primitives } = fitted;
   return (
-    <svg
-      className="drawing"
-      data-view={name}
-      role="img"
-      aria-labelledby={`${id}t ${id}d`}
-      width={width}
-      height={height}
-      viewBox={`${view.left} ${view.top} ${view.width} ${view.height}`}
-    >
-      <title id={`${id}t`}>{title}</title>
-      <desc id={`${id}d`}>{says}</desc>
-      <Primitives primitives={primitives} focus={focus} />
-    </svg>
+    <>
+      {/* biome-ignore lint/a11y/useSemanticElements: an SVG that holds what is pressed is no fieldset */}
+      <svg
+        role="group"
+        className="drawing"
+        data-view={name}
+        ref={svg}
+        aria-label={words.sheet.hands(title)}
+        width={width}
+        height={height}
+        viewBox={`${view.left} ${view.top} ${view.width} ${view.height}`}
+      >
+        {/* biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: nothing in it is pressed */}
+        <g role="img" aria-labelledby={`${id}t ${id}d`}>
+          <title id={`${id}t`}>{title}</title>
+          <desc id={`${id}d`}>{says}</desc>
+          <Primitives primitives={primitives} focus={focus} />
+        </g>
+        {parts && hasHands && (
+          <parts.Hands
+            built={built}
+            fitted={fitted}
+            onHold={onHold}
+            onType={(path, over) => setTyping({ path, over })}
+          />
+        )}
+      </svg>
+      {parts && typing && (
+        <parts.TypedField
+          key={typing.over}
+          path={typing.path}
+          over={() => svg.current?.querySelector<SVGElement>(typing.over) ?? undefined}
+          onClose={() => setTyping(undefined)}
+        />
+      )}
+    </>
   );
 };

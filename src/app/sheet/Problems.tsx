@@ -3,6 +3,7 @@ import { fieldTitle } from '../strings.ts';
 import { useBenchState } from '../use-bench.ts';
 import { roomy, useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
+import { useStill } from './use-still.ts';
 
 const goTo = (path: string) => {
   const input = document.getElementById(fieldId(path));
@@ -13,7 +14,7 @@ const goTo = (path: string) => {
 /** What keeps the numbers from being built, each with the way to its field: in one line that opens, where the room is the fields’. */
 export const Problems = () => {
   const job = useBenchState((state) => state.job);
-  const solved = useBenchState((state) => state.solved);
+  const solved = useStill(useBenchState((state) => state.solved));
   const isDrawn = useBenchState((state) => state.built !== undefined);
   const isRoomy = useMedia(roomy);
   const problems = solved.ok ? [] : solved.problems;

@@ -28,7 +28,7 @@ export const Sheet = () => {
   const hasThree = useMedia(three);
   const built = useBenchState((state) => state.built);
   const stale = useBenchState((state) => !state.solved.ok);
-  const focus = useBenchState((state) => state.focus);
+  const focus = useBenchState((state) => state.pointed ?? state.focus);
   const [heights, setHeights] = useState(usualHeights);
   const [name, setName] = useState<PictureName>('three');
   const [looks, setLooks] = useState<Readonly<Partial<Record<PictureName, Look>>>>({});

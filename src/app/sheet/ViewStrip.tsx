@@ -120,7 +120,7 @@ export const ViewStrip = ({
               <div className="view" key={name}>
                 <Glass
                   {...picture}
-                  {...{ name, focus, onLook, over, inSight }}
+                  {...{ name, focus, built, onLook, over, inSight }}
                   title={words.sheet[name]}
                   says={says[name]}
                   look={looks[name]}

@@ -75,19 +75,30 @@ export const moved = (fitted: Fitted, shown: Fitted, px: Point): Look => {
   return lookFor(fitted, shown.scale, { x: x - px.x / shown.scale, y: y - px.y / shown.scale });
 };
 
+/** The look that keeps a view where it is in the frame, whatever becomes of the drawing. */
+export const steadyLook = (shown: Fitted, view: ViewName): Look => {
+  const place = shown.places[view];
+  return place ? { scale: shown.scale, at: { view, point: inView(place, middleOf(shown)) } } : { scale: shown.scale };
+};
+
 /**
  * A fitted drawing as it is looked at. Its views stand where they were fitted, so that what lies under the pointer stays there; its texts are laid out anew and keep their height on
- * screen (`text`, px) while the lines grow. The frame is as large as the fitted drawing, and at least `high` px.
+ * screen (`text`, px) while the lines grow. The frame is as large as the fitted drawing, and at least `high` px; or just `exactly` so high.
  */
 export const lookAt = (
   fitted: Fitted,
   look: Look | undefined,
-  options: { readonly text: number; readonly say: (label: Label) => string; readonly high?: number },
+  options: {
+    readonly text: number;
+    readonly say: (label: Label) => string;
+    readonly high?: number;
+    readonly exactly?: number | undefined;
+  },
 ): Fitted => {
   const scale = look === undefined ? fitted.scale : scaleWithin(fitted, look.scale);
   const place = look?.at && fitted.places[look.at.view];
   const middle = look?.at && place ? onDrawing(place, look.at.point) : middleOf(fitted);
-  const height = Math.max(fitted.height, options.high ?? 0);
+  const height = options.exactly ?? Math.max(fitted.height, options.high ?? 0);
   const view = { width: fitted.width / scale, height: height / scale };
   return {
     ...fitted,

@@ -1,0 +1,113 @@
+import { useMemo, useState } from 'react';
+import type { Text } from '../../../geometry/drawing.ts';
+import { benchOrder, fieldAt, getAt } from '../../../geometry/fields.ts';
+import { type Grip, gripsOf, putOnSheet } from '../../../geometry/views/grips/index.ts';
+import type { ViewName } from '../../../geometry/views/index.ts';
+import type { Built } from '../store.ts';
+import { fieldTitle } from '../strings.ts';
+import { stands } from '../typing.ts';
+import { useBenchState } from '../use-bench.ts';
+import { words } from '../words.ts';
+import type { Fitted } from './fit.ts';
+import { Handle } from './grips/Handle.tsx';
+import { Readout } from './grips/Readout.tsx';
+import { Spot } from './typed/Spot.tsx';
+import { typable } from './typed/typable.ts';
+
+interface HandsProps {
+  readonly built: Built;
+  readonly fitted: Fitted;
+  readonly onHold: (view: ViewName) => void;
+  /** A number is to be typed, over the element that this finds. */
+  readonly onType: (path: string, over: string) => void;
+}
+
+/** A grip as it stands on the drawing, its id led by its view's. */
+interface Put {
+  readonly view: ViewName;
+  readonly grip: Grip;
+}
+
+/** The grips of every view that is drawn. */
+const gripsOn = ({ job, design }: Built, { places }: Pick<Fitted, 'places'>): readonly Put[] =>
+  (Object.keys(places) as ViewName[]).flatMap((view) => {
+    const place = places[view];
+    return place === undefined
+      ? []
+      : putOnSheet(gripsOf(view, job, design), { place, heights: place.heights }).map((grip) => ({
+          view,
+          grip: { ...grip, id: `${view}.${grip.id}` },
+        }));
+  });
+
+/** The grip that is pointed at, in focus or held, and whether it was stopped at a limit. */
+interface Active {
+  readonly id: string;
+  readonly isStopped: boolean;
+}
+
+/** What is read beside the grip in hand: its number's name and value, and what keeps it there. */
+const useLines = (grip: Grip | undefined, isStopped: boolean): readonly string[] => {
+  const job = useBenchState((state) => state.job);
+  const isBuilt = useBenchState(({ solved }) => solved.ok);
+  if (grip === undefined) return [];
+  const pulls = [grip, ...(grip.also ? [grip.also] : [])];
+  const values = pulls.flatMap(({ jobPath }) => {
+    const field = fieldAt(jobPath);
+    return field ? [`${fieldTitle(job, jobPath)} ${stands(field, getAt(job, jobPath), job.show)}`] : [];
+  });
+  return [...values, ...(isStopped ? [words.hands.atLimit] : []), ...(isBuilt ? [] : [words.hands.notBuilt])];
+};
+
+/** What can be typed into and dragged on a drawing, in the order of the bench. */
+export const Hands = ({ built, fitted, onHold, onType }: HandsProps) => {
+  const [active, setActive] = useState<Active | undefined>();
+  const { scale, primitives, marks, places } = fitted;
+  const paths = useMemo(() => typable(marks, built.job), [marks, built]);
+  const grips = useMemo(() => gripsOn(built, { places }), [built, places]);
+  const held = grips.find(({ grip }) => grip.id === active?.id)?.grip;
+  const lines = useLines(held, active?.isStopped ?? false);
+  const spots = primitives.flatMap((p): { readonly text: Text; readonly path: string }[] => {
+    const path = paths.get(p.id);
+    return p.kind === 'text' && path !== undefined ? [{ text: p, path }] : [];
+  });
+  const withGrip = new Set(grips.map(({ grip }) => grip.jobPath));
+  const find = (path: string, gripId: string): string => {
+    const spot = spots.find((one) => one.path === path);
+    return spot ? `[data-spot="${spot.text.id}"]` : `[data-grip="${gripId}"]`;
+  };
+  const parts = [
+    ...spots.map((spot) => ({ path: spot.path, spot, put: undefined })),
+    ...grips.map((put) => ({ path: put.grip.jobPath, spot: undefined, put })),
+  ].toSorted((a, b) => benchOrder(a.path) - benchOrder(b.path));
+  return (
+    <>
+      {parts.map(({ path, spot, put }) =>
+        spot ? (
+          <Spot
+            key={spot.text.id}
+            text={spot.text}
+            path={path}
+            scale={scale}
+            hasGrip={withGrip.has(path)}
+            onOpen={() => onType(path, `[data-spot="${spot.text.id}"]`)}
+          />
+        ) : (
+          <Handle
+            key={`grip ${put.grip.id}`}
+            grip={put.grip}
+            scale={scale}
+            onActive={(isActive, isStopped = false) =>
+              setActive((now) =>
+                isActive ? { id: put.grip.id, isStopped } : now?.id === put.grip.id ? undefined : now,
+              )
+            }
+            onHold={() => onHold(put.view)}
+            onType={() => onType(path, find(path, put.grip.id))}
+          />
+        ),
+      )}
+      {held && <Readout at={held.at} lines={lines} fitted={fitted} />}
+    </>
+  );
+};
