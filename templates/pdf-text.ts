@@ -10,7 +10,27 @@ export interface Face {
   readonly name: string;
   readonly font: PDFFont;
   readonly characters: ReadonlySet<number>;
+  /** The lines that were set with it before: the same words stand on many sheets, and fontkit takes its time. */
+  readonly known: Map<string, Line>;
 }
+
+/** A line of text as it is written: its glyphs' codes, and its width in ems. */
+interface Line {
+  readonly glyphs: string;
+  readonly ems: number;
+}
+
+const lineOf = (words: string, { font, known }: Face): Line => {
+  const before = known.get(words);
+  if (before) return before;
+  const runs = visualRuns(words);
+  const line = {
+    glyphs: runs.map((run) => font.encodeText(run).asString()).join(''),
+    ems: runs.reduce((sum, run) => sum + font.widthOfTextAtSize(run, 1), 0),
+  };
+  known.set(words, line);
+  return line;
+};
 
 /**
  * The operators that write a text under a matrix of mm with y down. Where codes stand in for characters the whole is set smaller, so
@@ -18,9 +38,7 @@ export interface Face {
  */
 export const textOperators = (text: Text, face: Face): string => {
   const words = drawable(text.text, face.characters);
-  const runs = visualRuns(words);
-  const glyphs = runs.map((run) => face.font.encodeText(run).asString()).join('');
-  const ems = runs.reduce((sum, run) => sum + face.font.widthOfTextAtSize(run, 1), 0);
+  const { glyphs, ems } = lineOf(words, face);
   if (ems === 0) return '';
   const room = textWidth(text.text, 1, text.bold);
   const size = words.includes('[U+') ? text.size * Math.min(1, room / ems) : text.size;

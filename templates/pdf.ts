@@ -42,7 +42,7 @@ const purposeOf = (primitive: Primitive): Purpose => (primitive.kind === 'stroke
 
 const embed = async (file: PDFDocument, name: string, customName: string, data: Uint8Array): Promise<Face> => {
   const font = await file.embedFont(data, { subset: true, customName, features });
-  return { name, font, characters: new Set(font.getCharacterSet()) };
+  return { name, font, characters: new Set(font.getCharacterSet()), known: new Map() };
 };
 
 /** The page's operators: one matrix that makes the unit a mm and y run down, and a stretch of marked content for each layer. */
