@@ -78,7 +78,7 @@ describe.each([
       await page.keyboard.press('Escape');
       await page.getByRole('button', { name: 'Save templates' }).click();
       await look('blocked');
-      await page.getByRole('button', { name: 'Close' }).click();
+      await page.getByRole('button', { name: 'Close', exact: true }).click();
       await field(page, 'Slot depth').fill('5');
       await page.getByRole('button', { name: 'Save templates' }).click();
       await look('templates');
