@@ -124,6 +124,7 @@ const fromAbove = (job: Settled, design: Design): readonly Mark[] => {
     ...ends(minX, maxX, minY),
     showLine('saddleLine', line(minX - BEYOND), line(maxX + BEYOND), 'centre'),
     note('saddleLine.name', line(minX + 0.3 * (maxX - minX)), ['saddle line'], { roams: true, scale: 0.8 }),
+    note('size', line(minX + 0.7 * (maxX - minX)), ['drill ⌀ ', length(pins.hole)], { roams: true, scale: 0.8 }),
     showLine('centre', { x: 0, y: minY }, { x: 0, y: maxY + BEYOND }, 'centre'),
     across('spread', first.pin, last.pin, maxY, 3, undefined, [
       hasPins ? 'pins ' : 'holes ',
@@ -163,6 +164,10 @@ const fromBehind = (job: Settled, design: Design): readonly Mark[] => {
     ...strings.flatMap((s) => drill(s, at(s), pins.hole)),
     ...names(strings, -FLAP),
     ...ends(left, right, -FLAP),
+    note('size', { x: right / 2, y: -FLAP }, ['drill ⌀ ', length(pins.hole)], {
+      scale: 0.8,
+      shift: { dx: 0, dy: 1.1 },
+    }),
     showLine('centre', { x: 0, y: -FLAP }, { x: 0, y: bottom + BEYOND }, 'centre'),
     across('spread', at(first), at(last), bottom, 3, undefined, ['holes ', length(last.pin.x - first.pin.x)]),
     upright('below', { x: left, y: 0 }, { x: left, y: pins.below }, left, -5.4),

@@ -32,19 +32,21 @@ const passes = (depth: number, pass: number): Label => {
   return count === 1 ? ['in one pass'] : [`in ${count} passes of `, length(depth / count)];
 };
 
+/** What is set at the router, on the guide itself: it is read there when the rest of the paper is gone. */
+const onGuide = (job: Settled, { router }: Shop, led: Led): readonly [tool: Label, depth: Label] => [
+  ['cutter ⌀ ', length(led.cutter), ' · ', guideWords[router.guide], length(led.guide)],
+  [length(job.slot.depth), ' deep ', ...passes(job.slot.depth, router.pass)],
+];
+
 const says = (job: Settled, { router }: Shop, led: Led, window: SlotWindow): readonly (readonly [string, Label])[] => {
   const { slot } = job;
   return [
     [
       'sizes',
       [
-        ...(slot.ends === 'through' ? ['open slot '] : ['slot ', length(slot.length), ' by ']),
+        ...(slot.ends === 'through' ? ['open slot '] : ['slot ', length(slot.length), ' long, ']),
         length(slot.width),
-        slot.ends === 'through' ? ' wide · cutter ⌀ ' : ' · cutter ⌀ ',
-        length(led.cutter),
-        ' · ',
-        guideWords[router.guide],
-        length(led.guide),
+        ' wide, its depth from the top at the centre line',
       ],
     ],
     [
@@ -59,7 +61,6 @@ const says = (job: Settled, { router }: Shop, led: Led, window: SlotWindow): rea
         ' larger all round than what is cut',
       ],
     ],
-    ['depth', [length(slot.depth), ' deep from the top at the centre line, ', ...passes(slot.depth, router.pass)]],
     ...(slot.ends === 'square' ? ([['ends', ['square the slot’s ends with a chisel']]] as const) : []),
     ...(slot.ends === 'through'
       ? ([['ends', ['the cutter runs out beyond both shoulders, by half its width']]] as const)
@@ -106,6 +107,7 @@ export const slotGuide: OnePiece = {
     const line = (x: number) => ({ x, y: saddleLineAt(saddleLine, x) });
     const bridge = footprintOutline(job, design);
     const beside = Math.max(right, bounds(bridge).maxX);
+    const [tool, depth] = onGuide(job, shop, led);
     const marks: readonly Mark[] = [
       stroke('frame', block({ x: left, y: front }, { x: right, y: rear }), { line: 'outline', purpose: 'cut' }),
       stroke('window', window.outline, { line: 'outline', purpose: 'cut' }),
@@ -114,8 +116,10 @@ export const slotGuide: OnePiece = {
       showLine('saddleLine', line(left - BEYOND), line(right + BEYOND), 'centre'),
       showLine('centre', { x: 0, y: front - BEYOND }, { x: 0, y: rear + BEYOND }, 'centre'),
       note('saddleLine.name', line(right - frame / 2), ['saddle line'], { roams: true, scale: 0.8 }),
-      note('bass', { x: left, y: front }, ['bass'], { anchor: 'start', bold: true, shift: { dx: 0, dy: -0.6 } }),
-      note('treble', { x: right, y: front }, ['treble'], { anchor: 'end', bold: true, shift: { dx: 0, dy: -0.6 } }),
+      note('bass', { x: left, y: front }, ['bass'], { anchor: 'start', bold: true, shift: { dx: 0.6, dy: 1.2 } }),
+      note('treble', { x: right, y: front }, ['treble'], { anchor: 'end', bold: true, shift: { dx: -0.6, dy: 1.2 } }),
+      note('tool', { x: left, y: rear }, tool, { anchor: 'start', scale: 0.8, shift: { dx: 0.6, dy: -0.6 } }),
+      note('depth', { x: right, y: rear }, depth, { anchor: 'end', scale: 0.8, shift: { dx: -0.6, dy: -0.6 } }),
       note('towardsNut', { x: 0, y: front - BEYOND }, ['towards the nut ↑'], { shift: { dx: 0, dy: -0.6 } }),
       across('frameLength', { x: left, y: rear }, { x: right, y: rear }, rear, 3.2),
       upright('frontToSaddle', { x: right, y: front }, { x: 0, y: saddleLine.x }, beside, 3.4),

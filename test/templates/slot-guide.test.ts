@@ -79,7 +79,7 @@ describe('the slot guide’s window', () => {
   it('with a cutter as wide as the slot is as wide as the bush', () => {
     const { texts } = draw({ 'slot.width': 3 }, { bush: 10, cutter: 'slot' });
     expect(texts).toContain('window 83.0 mm by 10.0 mm: 3.5 mm larger all round than what is cut');
-    expect(texts).toContain('5.0 mm deep from the top at the centre line, in 4 passes of 1.25 mm');
+    expect(texts).toContain('5.0 mm deep in 4 passes of 1.25 mm');
   });
 
   it('lets the cutter run out of an open slot, its walls straight up to the shoulders', () => {
