@@ -27,6 +27,8 @@ const arrows: Readonly<Record<string, Point>> = {
   ArrowDown: { x: 0, y: 1 },
 };
 
+const isUpright = (a: Point, b: Point): boolean => Math.abs(b.y - a.y) > Math.abs(b.x - a.x);
+
 /** A mark at a place, whose shape says what it is caught by. */
 const Spot = ({ kind, at: { x, y } }: { kind: ReturnType<typeof kindOf>; at: Point }) => {
   switch (kind) {
@@ -185,7 +187,13 @@ export const RulerOver = ({ shown, box, built, ruled, onRuled }: Props) => {
         </>
       )}
       {a && b && first !== undefined && (
-        <text className="value" x={(a.x + b.x) / 2} y={(a.y + b.y) / 2 - 8} textAnchor="middle">
+        // Beside a line that stands up, over one that lies: clear of what is measured.
+        <text
+          className="value"
+          x={(a.x + b.x) / 2 + (isUpright(a, b) ? 14 : 0)}
+          y={(a.y + b.y) / 2 + (isUpright(a, b) ? 5 : -10)}
+          textAnchor={isUpright(a, b) ? 'start' : 'middle'}
+        >
           {formatQuantity(first, 'length', built.job.show, { unit: true })}
         </text>
       )}
