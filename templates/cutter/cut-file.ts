@@ -9,7 +9,7 @@ import type { Shop } from '../shop/index.ts';
 import { layersToSvg, type SvgLayer } from '../svg.ts';
 import { startedOnStraight } from './along.ts';
 import { type Contour, contoursOf, insideFirst } from './contour.ts';
-import { kerfBeside } from './kerf.ts';
+import { kerfBeside, leavesPart } from './kerf.ts';
 import { withoutTabs } from './tabs.ts';
 
 type Cutter = Shop['cutter'];
@@ -75,7 +75,8 @@ const worked = (contour: Contour, cutter: Cutter, title: string): Worked => {
   const kerf = kerfBeside(contour, tool, title);
   if (!kerf.ok) return kerf;
   if (inside === 'line' || stroke.purpose === 'drill') return done({ ...stroke, path: kerf.path });
-  const count = cutter.tabsIn === 'parts' && inside === 'waste' ? 0 : cutter.tabs;
+  const isHeld = (cutter.tabsIn === 'all' || inside === 'part') && leavesPart(contour, cutter.tool, cutter.side);
+  const count = isHeld ? cutter.tabs : 0;
   // The round ends of the cut take half the tool's width off a tab at either side.
   const gap = cutter.tabWidth + cutter.tool;
   const left = withoutTabs(kerf.path, { count, spacing: cutter.tabSpacing, gap });

@@ -7,9 +7,19 @@ import type { Contour } from './contour.ts';
 
 export type Kerf = { readonly ok: true; readonly path: Path } | { readonly ok: false; readonly says: Label };
 
+/** A slot as wide as the tool is cut by going there and back along its middle, so much (mm) apart. */
+const thereAndBack = 5e-4;
+
 /** The ways of a tool's middle round a contour, in the waste beside it. */
-const ways = ({ stroke, bounds }: Contour, tool: number): readonly Path[] =>
-  offset(stroke.path, bounds === 'part' ? tool / 2 : -tool / 2);
+const ways = ({ stroke, bounds }: Contour, tool: number): readonly Path[] => {
+  if (bounds === 'part') return offset(stroke.path, tool / 2);
+  const inside = offset(stroke.path, -tool / 2);
+  return inside.length > 0 ? inside : offset(stroke.path, (thereAndBack - tool) / 2);
+};
+
+/** Whether something is left to fall out of a contour, or to stay in it, when a tool has gone round; a slot no wider than two cuts is all dust. */
+export const leavesPart = ({ stroke, bounds }: Contour, tool: number, side: 'waste' | 'line'): boolean =>
+  bounds === 'part' || tool === 0 || offset(stroke.path, side === 'waste' ? -tool : -tool / 2).length > 0;
 
 /** The widest tool (mm) that goes round a contour in one way: its narrowest place, found by halving. */
 const narrowest = (contour: Contour, tooWide: number): number => {

@@ -16,10 +16,10 @@ export interface Tabs {
 /** A contour keeps so many gaps' lengths for each tab, or gets fewer. */
 const room = 6;
 /** How far a tab may be moved from its even place, as a share of the way from one to the next. */
-const reach = 0.3;
-/** What a place off the straight counts for, and one near a corner, in that same share. */
-const bent = 0.1;
-const nearCorner = 1;
+const reach = 0.4;
+/** What a place off the straight counts for, where a stub is harder to dress off and the curve is often what matters, and one near a corner, in that same share. */
+const bent = 0.5;
+const nearCorner = 1.5;
 /** A joint that turns by more than this (radians) is a corner, and so is a bend tighter than so many gaps. */
 const corner = 0.02;
 const tight = 3;

@@ -77,7 +77,7 @@ export const cutter = z.looseObject({
   }),
   tabsIn: choice(
     'Tabs stand in',
-    'Windows and slots may let their waste fall, or hold it as well.',
+    'Windows and slots may let their waste fall, or hold it as well. Where the tool leaves nothing inside, there is nothing to hold.',
     { all: 'every contour', parts: 'outlines of parts only' },
     'all',
   ),

@@ -174,14 +174,26 @@ describe('a file for a cutter', () => {
     }
     const long = parts(all, 'outline').map(pathLength);
     expect(Math.max(...long) / Math.min(...long)).toBeLessThan(2.2);
-    // A slot of 81 by 1 with 4 tabs has room for them on its walls.
-    expect(gaps(parts(all, 'slot'))).toEqual(near(5, 5, 5, 5));
+    // A tool of 2 mm leaves nothing of a slot 3 mm wide; one of 1 mm leaves a strip that tabs can hold.
+    expect(parts(all, 'slot')).toEqual([]);
+    expect(gaps(parts(await elements(frame, { ...more, tool: 1 }), 'slot'))).toEqual(near(4, 4, 4, 4));
     expect(parts(all, 'hole')).toEqual([]);
     const onlyParts = await elements(frame, { ...more, tabsIn: 'parts' });
     expect([parts(onlyParts, 'window').length, parts(onlyParts, 'island').length]).toEqual([0, 2]);
     const closer = await elements(frame, { ...more, tabSpacing: 40 });
     // 102 + 62 twice, less the corners that are rounded off: 326 mm round.
     expect(parts(closer, 'outline')).toHaveLength(9);
+  });
+
+  it('goes along the middle of a slot that is as wide as the tool', async () => {
+    const slot = found(await elements(frame, { tool: 3 }), 'slot');
+    const { minX, minY, maxX, maxY } = bounds(slot);
+    // Round ends of 1.5 mm leave a way of 80 mm.
+    expect(Math.abs(maxX - minX - 80)).toBeLessThan(0.001);
+    expect(maxY - minY).toBeLessThan(0.001);
+    const outline = bounds(found(await elements(frame, { tool: 3 }), 'outline'));
+    // 45 to 48 down the frame, whose outline lies half the tool above its edge.
+    expect(Math.abs(minY - outline.minY - (46.5 + 1.5))).toBeLessThan(0.001);
   });
 
   it('refuses a tool that is too wide, by the place, its width, the tool and the way out', async () => {
