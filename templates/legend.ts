@@ -1,8 +1,9 @@
 import type { LineType, Primitive, Purpose, Stroke } from '../geometry/drawing.ts';
 import { circle } from '../geometry/shape/index.ts';
 import type { Point } from '../geometry/shape/types.ts';
-import { capHeight, textWidth } from '../geometry/text.ts';
+import { capHeight } from '../geometry/text.ts';
 import { line, straight } from './primitive.ts';
+import { wrap } from './wrap.ts';
 
 /** One kind of line that a legend explains. */
 export interface LegendEntry {
@@ -68,8 +69,8 @@ export const legend = (
   });
   const top = Math.ceil(entries.length / columns) * pitch + 1;
   const sentences = [
-    ...wrap(proof, width, true).map((text) => ({ text, bold: true })),
-    ...cautions.flatMap((caution) => wrap(caution, width, false)).map((text) => ({ text, bold: false })),
+    ...wrap(proof, width, size, true).map((text) => ({ text, bold: true })),
+    ...cautions.flatMap((caution) => wrap(caution, width, size)).map((text) => ({ text, bold: false })),
   ];
   const texts = sentences.map(({ text, bold }, i) =>
     line(`legend.caution${i}`, { x: at.x, y: at.y + top + i * leading + size }, text, size, bold),
@@ -82,14 +83,3 @@ const swatch = (id: string, { x, y }: Point, { purpose, line: type }: LegendEntr
   purpose === 'drill'
     ? { kind: 'stroke', id, path: circle({ x: x + sample / 2, y }, 1.6), line: type, purpose: 'show' }
     : straight(id, { x, y }, { x: x + sample, y }, type);
-
-/** The words of a sentence in as many lines as a width needs, mm. */
-const wrap = (sentence: string, width: number, bold: boolean): readonly string[] => {
-  const lines: string[] = [];
-  for (const word of sentence.split(' ')) {
-    const longer = lines.length === 0 ? word : `${lines.at(-1)} ${word}`;
-    if (lines.length > 0 && textWidth(longer, size, bold) <= width) lines[lines.length - 1] = longer;
-    else lines.push(word);
-  }
-  return lines;
-};

@@ -52,7 +52,9 @@ export async function makeFiles(job: Settled, design: Design, paper: PaperId, as
     ok: true,
     files: [
       { name: 'drawing.svg', content: svg(viewSheet(threeViews(job, design, em, say), info, say)) },
+      // Pages of words are for the sheets; there is nothing in them to be cut or traced.
       ...piecesOf(job)
+        .filter(({ ownPage }) => !ownPage)
         .flatMap((piece) => drawPiece(piece, job, design, shop))
         .map((piece) => ({ name: `pieces/${piece.id}.svg`, content: svg(pieceSheet(piece, info, say)) })),
       { name: 'templates.pdf', content: pdf },

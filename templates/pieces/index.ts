@@ -1,6 +1,7 @@
 import type { Design } from '../../geometry/design.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import type { Shop } from '../shop/index.ts';
+import { benchTicket } from './bench-ticket.ts';
 import { caulPiece } from './caul.ts';
 import { endProfilePiece } from './end-profile.ts';
 import { finishMask } from './finish-mask.ts';
@@ -35,6 +36,7 @@ export const pieces: readonly Piece[] = [
   saddleBack,
   saddleCrown,
   radiusGauges,
+  benchTicket,
 ];
 
 /** The templates that a job has, in bench order. */

@@ -139,7 +139,9 @@ describe('the draft command', () => {
       const { job, design } = built(read.job);
       const names = [
         'drawing.svg',
-        ...drawnPieces(job, design).map(({ id }) => `pieces/${id}.svg`),
+        ...drawnPieces(job, design)
+          .filter(({ ownPage }) => !ownPage)
+          .map(({ id }) => `pieces/${id}.svg`),
         'report.json',
         'templates.pdf',
       ].sort();

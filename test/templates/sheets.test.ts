@@ -188,11 +188,15 @@ describe('sheets', () => {
     ].flatMap(([id, asked]) => (['a4', 'letter'] as const).map((paper) => [id, paper, asked] as const)),
   )('hold every template of %s on %s, unscaled', (_, paper, asked) => {
     const { job: own, design } = built(asked);
-    const drawn = drawnPieces(own, design);
+    const drawn = drawnPieces(own, design, on(paper));
     const sheets = laySheets(drawn, on(paper), sheetInfo(own, '1'), sayWith(own.show));
     const parted = new Set<string>();
     const sides = ({ minX, minY, maxX, maxY }: Bounds) => [maxX - minX, maxY - minY].sort((a, b) => a - b);
-    for (const { id, title, marks } of drawn) {
+    for (const { id, title, marks, ownPage } of drawn) {
+      if (ownPage) {
+        expect(sheets.map((sheet) => sheet.title)).toContain(title);
+        continue;
+      }
       const paths = marks.flatMap((mark) =>
         mark.kind === 'path' ? [{ id: mark.id, box: sides(bounds(mark.path)) }] : [],
       );
