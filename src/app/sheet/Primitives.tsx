@@ -78,36 +78,38 @@ const classOf = (stroke: Stroke, lit: boolean): string =>
 const round = (value: number): number => Number(value.toFixed(4));
 
 /** A drawing's strokes and texts as SVG elements; only those that changed are rendered anew. */
-export const Primitives = ({ primitives, focus }: { primitives: readonly Primitive[]; focus: string | undefined }) =>
-  primitives.map((p) => {
-    const lit = focus !== undefined && p.jobPath === focus;
-    if (p.kind === 'stroke') {
-      const dash = dashOf(p);
+export const Primitives = memo(
+  ({ primitives, focus }: { primitives: readonly Primitive[]; focus: string | undefined }) =>
+    primitives.map((p) => {
+      const lit = focus !== undefined && p.jobPath === focus;
+      if (p.kind === 'stroke') {
+        const dash = dashOf(p);
+        return (
+          <StrokeLine
+            key={p.id}
+            id={p.id}
+            d={pathData(p.path)}
+            className={classOf(p, lit)}
+            width={Number(digits(lineWidth[p.line] * pen))}
+            alternative={p.alternative}
+            {...(dash === undefined ? {} : { dash })}
+          />
+        );
+      }
       return (
-        <StrokeLine
+        <TextLine
           key={p.id}
           id={p.id}
-          d={pathData(p.path)}
-          className={classOf(p, lit)}
-          width={Number(digits(lineWidth[p.line] * pen))}
-          alternative={p.alternative}
-          {...(dash === undefined ? {} : { dash })}
+          x={round(p.at.x)}
+          y={round(p.at.y)}
+          size={round(p.size)}
+          anchor={p.anchor}
+          turn={p.turn}
+          bold={p.bold}
+          text={p.text}
+          lit={lit}
+          {...(p.alternative !== undefined && { alternative: p.alternative })}
         />
       );
-    }
-    return (
-      <TextLine
-        key={p.id}
-        id={p.id}
-        x={round(p.at.x)}
-        y={round(p.at.y)}
-        size={round(p.size)}
-        anchor={p.anchor}
-        turn={p.turn}
-        bold={p.bold}
-        text={p.text}
-        lit={lit}
-        {...(p.alternative !== undefined && { alternative: p.alternative })}
-      />
-    );
-  });
+    }),
+);

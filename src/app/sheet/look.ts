@@ -3,7 +3,7 @@ import { layOut } from '../../../geometry/layout.ts';
 import type { Point } from '../../../geometry/shape/types.ts';
 import type { ViewName } from '../../../geometry/views/index.ts';
 import { inView, onDrawing, type Place, viewUnder } from '../../../geometry/views/place.ts';
-import type { Fitted } from './fit.ts';
+import type { Fit, Fitted } from './fit.ts';
 
 /**
  * How closely a drawing is looked at: px per mm, and the place that stands in the middle of the frame, in a view's own true mm, so that it is the same place when the views are placed or
@@ -81,6 +81,25 @@ export const steadyLook = (shown: Fitted, view: ViewName): Look => {
   return place ? { scale: shown.scale, at: { view, point: inView(place, middleOf(shown)) } } : { scale: shown.scale };
 };
 
+interface Laid {
+  readonly scale: number;
+  readonly say: (label: Label) => string;
+  readonly primitives: Fitted['primitives'];
+}
+
+/** What was laid out last of each fitted drawing: it stays while the drawing is only moved. */
+const lastLaid = new WeakMap<Fitted, Laid>();
+
+/** A fitted drawing's strokes and texts at another scale. */
+const laidAt = (fitted: Fitted, scale: number, { text, say }: Pick<Fit, 'text' | 'say'>): Fitted['primitives'] => {
+  if (scale === fitted.scale) return fitted.primitives;
+  const last = lastLaid.get(fitted);
+  if (last?.scale === scale && last.say === say) return last.primitives;
+  const primitives = layOut(fitted.marks, { em: text / scale, say });
+  lastLaid.set(fitted, { scale, say, primitives });
+  return primitives;
+};
+
 /**
  * A fitted drawing as it is looked at. Its views stand where they were fitted, so that what lies under the pointer stays there; its texts are laid out anew and keep their height on
  * screen (`text`, px) while the lines grow. The frame is as large as the fitted drawing, and at least `high` px; or just `exactly` so high.
@@ -102,8 +121,7 @@ export const lookAt = (
   const view = { width: fitted.width / scale, height: height / scale };
   return {
     ...fitted,
-    primitives:
-      scale === fitted.scale ? fitted.primitives : layOut(fitted.marks, { em: options.text / scale, say: options.say }),
+    primitives: laidAt(fitted, scale, options),
     scale,
     height,
     view: { ...view, left: middle.x - view.width / 2, top: middle.y - view.height / 2 },
