@@ -1,5 +1,6 @@
 import { build } from '../../geometry/build.ts';
 import type { Job } from '../../geometry/job.ts';
+import { freshId } from './keep/fresh-id.ts';
 import { type Beginning, type Built, type State, untouched } from './state.ts';
 
 /** What a job gives: its numbers, or its problems beside the last that could be built. */
@@ -9,11 +10,11 @@ export const settle = (job: Job, before: Built | undefined): Pick<State, 'job' |
 };
 
 /** How the bench stands at first. */
-export const begin = ({ job, built, kept = [], isSaved = true, notices = [], folds = {} }: Beginning): State => ({
+export const begin = ({ job, id = freshId(), isFresh = true, built, notices = [], folds = {} }: Beginning): State => ({
   ...untouched,
+  id,
+  isFresh,
   ...settle(job, built && settle(built, undefined).built),
-  saved: isSaved ? job : undefined,
-  kept,
   notices,
   folds,
 });

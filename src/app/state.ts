@@ -13,12 +13,15 @@ export interface Draft {
 export interface Step {
   readonly name: string;
   readonly path: string;
+  /** Which job of the shelf it was, and whether it was as it came. */
+  readonly id: string;
+  readonly isFresh: boolean;
   readonly job: Job;
   readonly built: Built | undefined;
 }
 
 /** How all stood before anything was typed at a field: what is refused there puts it back. */
-export interface Entry extends Pick<State, 'job' | 'solved' | 'built' | 'past' | 'future'> {
+export interface Entry extends Pick<State, 'job' | 'isFresh' | 'solved' | 'built' | 'past' | 'future'> {
   readonly path: string;
 }
 
@@ -29,6 +32,8 @@ export interface Notice {
   readonly details: readonly string[];
   /** Nothing is wrong: it is only said. */
   readonly fine?: boolean;
+  /** A file that it offers to save: what it says, its name and text; the job as it is where it has none of its own. */
+  readonly file?: { readonly says?: string; readonly name?: string; readonly text?: string };
 }
 
 /** A job that could be built, its readings settled, and its numbers. */
@@ -38,6 +43,10 @@ export interface Built {
 }
 
 export interface State {
+  /** Which job of the shelf it is. */
+  readonly id: string;
+  /** It is a starter or a new job as it came: it goes on the shelf with its first change. */
+  readonly isFresh: boolean;
   readonly job: Job;
   readonly solved: Solved;
   /** The last numbers of this job that could be built: those that it has now when they can. */
@@ -47,10 +56,6 @@ export interface State {
   readonly future: readonly Step[];
   /** How all stood before the field that is being typed at: all that is typed there is one step from it. */
   readonly entry: Entry | undefined;
-  /** The job as it was last loaded or saved: while it is the job itself there is nothing to lose. */
-  readonly saved: Job | undefined;
-  /** Jobs that another one was put in place of, unsaved edits and all; the last one is offered back first. */
-  readonly kept: readonly Job[];
   /** The path of the field in focus, and of the one that was last. */
   readonly focus: string | undefined;
   readonly lastFocus: string | undefined;
@@ -66,11 +71,11 @@ export interface State {
 /** What the bench begins with. */
 export interface Beginning {
   readonly job: Job;
+  /** Its key on the shelf; a fresh one where it does not lie there. */
+  readonly id?: string;
+  readonly isFresh?: boolean;
   /** The last job that could be built, where this one cannot. */
   readonly built?: Job | undefined;
-  readonly kept?: readonly Job[];
-  /** Whether the job is as some file has it. */
-  readonly isSaved?: boolean;
   readonly notices?: readonly Notice[];
   readonly folds?: State['folds'];
 }
@@ -81,7 +86,6 @@ export const untouched = {
   past: [],
   future: [],
   entry: undefined,
-  kept: [],
   focus: undefined,
   lastFocus: undefined,
   pointed: undefined,

@@ -7,11 +7,13 @@ import {
   withAlternative,
   withoutAlternative,
 } from '../../geometry/alternatives.ts';
+import { applyChanges, type Change } from '../../geometry/changes.ts';
 import { applies, fieldAt, getAt, setAt } from '../../geometry/fields.ts';
 import { type Job, stringCount } from '../../geometry/job.ts';
 import { newJob, readJob, writeJob } from '../../geometry/job-file.ts';
 import { formatQuantity } from '../../geometry/units.ts';
 import { begin, settle } from './begin.ts';
+import { freshId } from './keep/fresh-id.ts';
 import { isFull, type ListPath, type Values, withItem, withoutItem } from './numbers/lists.ts';
 import { standsFor } from './numbers/stands-for.ts';
 import { withChoice } from './numbers/with-choice.ts';
@@ -39,9 +41,10 @@ export const createBench = (beginning: Beginning) => {
 
   /** A change of the job, as one step from how all stood before. */
   const change = (job: Job, path: string, name: string, drafts = get().drafts, from: Omit<Entry, 'path'> = get()) => {
-    const { job: before, solved, built, past, future } = from;
-    if (sameJob(job, before)) return set({ job: before, solved, built, past, future, drafts });
-    set({ ...settle(job, built), past: [...past, { name, path, job: before, built }], future: [], drafts });
+    const { job: before, isFresh, solved, built, past, future } = from;
+    if (sameJob(job, before)) return set({ job: before, isFresh, solved, built, past, future, drafts });
+    const step = { name, path, id: get().id, isFresh, job: before, built };
+    set({ ...settle(job, built), isFresh: false, past: [...past, step], future: [], drafts });
   };
 
   const goTo = (from: 'past' | 'future', to: 'past' | 'future') => {
@@ -50,26 +53,27 @@ export const createBench = (beginning: Beginning) => {
     if (step === undefined) return;
     const left = {
       [from]: state[from].slice(0, -1),
-      [to]: [...state[to], { ...step, job: state.job, built: state.built }],
+      [to]: [...state[to], { ...step, id: state.id, isFresh: state.isFresh, job: state.job, built: state.built }],
     };
-    set({ ...settle(step.job, step.built), ...left, drafts: {}, entry: undefined });
+    const { id, isFresh } = step;
+    set({ ...settle(step.job, step.built), id, isFresh, ...left, drafts: {}, entry: undefined });
   };
 
-  /** Another job in place of this one, which is kept if it holds anything that no file has. */
-  const load = (job: Job, name: string, isSaved = true) => {
-    const saved = isSaved ? job : undefined;
-    const { job: before, saved: asSaved, built, past, kept } = get();
-    if (sameJob(job, before)) return set({ saved, drafts: {} });
+  /** Another job in place of this one, which stays on the shelf. */
+  const load = (job: Job, name: string, { id = freshId(), isFresh = true } = {}) => {
+    const { id: before, isFresh: wasFresh, job: left, built, past } = get();
+    if (id === before) return;
+    const step = { name, path: '', id: before, isFresh: wasFresh, job: left, built };
     set({
       // Another job's drawing would be of another instrument: where this one cannot be built, nothing is drawn.
       ...settle(job, undefined),
-      past: [...past, { name, path: '', job: before, built }],
+      id,
+      isFresh,
+      past: [...past, step],
       future: [],
       entry: undefined,
       drafts: {},
-      saved,
       folds: {},
-      kept: sameJob(before, asSaved) ? kept : [...kept, before],
     });
   };
 
@@ -80,10 +84,10 @@ export const createBench = (beginning: Beginning) => {
 
     /** Takes what stands in a field after each key: a good value changes the job at once, a bad one puts back what stood there before. */
     type(path: string, text: string) {
-      const { drafts, entry: begun, job, solved, built, past, future } = get();
+      const { drafts, entry: begun, job, isFresh, solved, built, past, future } = get();
       const field = fieldAt(path);
       if (field === undefined) return;
-      const entry = begun?.path === path ? begun : { path, job, solved, built, past, future };
+      const entry = begun?.path === path ? begun : { path, job, isFresh, solved, built, past, future };
       const read = readField(field, text, job.show);
       const draft = read.ok ? { text } : { text, says: read.says };
       const typed = read.ok ? setAt(withReading(entry.job, path), path, read.value) : entry.job;
@@ -303,19 +307,41 @@ export const createBench = (beginning: Beginning) => {
         note({ id: 'open', says: words.notices.unknown(name), details: read.unknown, fine: true });
     },
 
-    /** The job that was last put aside, in place of this one. */
-    back() {
-      const { kept } = get();
-      const job = kept.at(-1);
-      if (job === undefined) return;
-      set({ kept: kept.slice(0, -1) });
-      load(job, words.bar.back(job.name), false);
+    /** A job of the shelf in place of this one. */
+    openKept: (job: Job, id: string) => load(job, words.opened(job.name), { id, isFresh: false }),
+
+    /**
+     * The job as it has become with what another window did to it (`foreign`), this window's own later changes kept. It is a step of its own, before what is being typed, so that what
+     * another hand has overwritten can be had back.
+     */
+    merge(next: Job, foreign: readonly Change[], name: string) {
+      const { entry, job, isFresh, built, past, id } = get();
+      const base = entry ?? { job, isFresh, built, past };
+      const step = {
+        name,
+        path: foreign[0]?.path.join('.') ?? '',
+        id,
+        isFresh: base.isFresh,
+        job: base.job,
+        built: base.built,
+      };
+      const rebased = settle(applyChanges(base.job, foreign), base.built);
+      const own = entry === undefined ? [] : past.slice(entry.past.length);
+      const typed = own.map((one) => ({ ...one, job: rebased.job, built: rebased.built }));
+      const before = [...base.past, step];
+      set({
+        ...settle(next, built),
+        isFresh: false,
+        past: [...before, ...typed],
+        future: [],
+        ...(entry && { entry: { ...entry, ...rebased, isFresh: false, past: before, future: [] } }),
+      });
     },
 
     /** The job is written to a file: texts that cannot be used do not go with it, which is said. */
     markSaved() {
       const details = refusedFields(get());
-      set({ saved: get().job, notices: get().notices.filter(({ id }) => id !== 'save') });
+      set({ notices: get().notices.filter(({ id }) => id !== 'save') });
       if (details.length > 0) note({ id: 'save', says: words.notices.savedWithout, details });
     },
 

@@ -2,41 +2,58 @@ import type { Job } from '../../../geometry/job.ts';
 import { validateJob } from '../../../geometry/job-file.ts';
 import { cardOf, type Known, UnreadableError } from './commit.ts';
 import type { Card, Database, KeptState, Place } from './database.ts';
+import { freshId } from './fresh-id.ts';
 
 /** How long the bin keeps a job, ms: 30 days. */
 export const binKeeps = 30 * 24 * 3600_000;
 
 const everything = (id: string) => IDBKeyRange.bound([id, 0], [id, Number.POSITIVE_INFINITY]);
 
-/** A key that no other job has. */
-export const freshId = (): string => crypto.randomUUID();
+interface Placed {
+  /** ms since 1970, for people. */
+  readonly now: number;
+  /** What its first state is called. */
+  readonly name: string;
+}
 
-/** Puts jobs on the shelf beside those that are there, all or none; gives what the window then knows of each. */
+/** Puts jobs on the shelf beside those that are there, all or none; gives what the window then knows of each. A job with a key of its own is put under it, in place of one that lay there. */
 export const addJobs = async (
   db: Database,
-  jobs: readonly Job[],
-  { now, name, place = 'shelf' }: { readonly now: number; readonly name: string; readonly place?: Place },
+  jobs: readonly { readonly job: Job; readonly id?: string; readonly place?: Place }[],
+  { now, name }: Placed,
 ): Promise<readonly Known[]> => {
   const tx = db.transaction(['cards', 'bodies', 'states'], 'readwrite', { durability: 'strict' });
-  const made = jobs.map((job): Known => ({ id: freshId(), seq: 1, job }));
   try {
+    const made = jobs.map(({ job, id = freshId(), place = 'shelf' }) => {
+      const card = cardOf(job, { id, name: job.name, date: job.date, changed: now, place });
+      const known: Known = { id, seq: 1, job };
+      return { card, known };
+    });
     await Promise.all(
-      made.flatMap(({ id, seq, job }) => {
-        const card = cardOf(job, { id, name: job.name, date: job.date, changed: now, place });
-        return [
-          tx.objectStore('cards').add(card),
-          tx.objectStore('bodies').add({ id, seq, job }),
-          tx.objectStore('states').add({ id, seq, name, at: now, job }),
-        ];
-      }),
+      made.flatMap(({ card, known: { id, seq, job } }) => [
+        tx.objectStore('cards').put(card),
+        tx.objectStore('bodies').put({ id, seq, job }),
+        tx.objectStore('states').put({ id, seq, name, at: now, job }),
+      ]),
     );
     await tx.done;
+    return made.map(({ known }) => known);
   } catch (error) {
+    try {
+      tx.abort();
+    } catch {
+      // It had ended by itself.
+    }
     await tx.done.catch(() => {});
     throw error;
   }
-  return made;
 };
+
+/** Puts one job on the shelf, as `addJobs` does. */
+export const addJob = async (
+  db: Database,
+  { job, id, ...placed }: Placed & { readonly job: Job; readonly id?: string },
+): Promise<Known> => (await addJobs(db, [{ job, ...(id !== undefined && { id }) }], placed))[0] as Known;
 
 /** Every job's card, the last changed first. */
 export const cardsOf = async (db: Database): Promise<readonly Card[]> =>

@@ -7,7 +7,7 @@ import type { Job } from '../../../geometry/job.ts';
 import { commit, type Known, mostStates, readOn } from '../../../src/app/keep/commit.ts';
 import { type Database, openDatabase } from '../../../src/app/keep/database.ts';
 import {
-  addJobs,
+  addJob,
   binKeeps,
   cardsOf,
   clearBin,
@@ -29,11 +29,7 @@ beforeEach(async () => {
 
 const day = 24 * 3600_000;
 const put = (job: Job, path: string, value: unknown): Job => setAt(job, path, value);
-const onShelf = async (job = workedExample()): Promise<Known> => {
-  const [known] = await addJobs(db, [job], { now: 1000, name: 'New job' });
-  if (known === undefined) throw new Error('nothing was put on the shelf');
-  return known;
-};
+const onShelf = (job = workedExample()): Promise<Known> => addJob(db, { job, now: 1000, name: 'New job' });
 const change = (known: Known, to: Job, name = 'Thickness', now = 2000) =>
   commit(db, { known, changes: changesBetween(known.job, to), name, now });
 const must = <T>(value: T | undefined): T => {
