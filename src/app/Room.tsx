@@ -1,16 +1,22 @@
-import { useEffect, useState } from 'react';
+import { lazy, Suspense, useEffect, useState } from 'react';
 import { AskContext, type Asked } from './figures/ask.ts';
 import { firstWords as words } from './first-words.ts';
 import { Sheet } from './sheet/Sheet.tsx';
+import { useKeep } from './shelf/use-keep.ts';
 import { useBenchState } from './use-bench.ts';
 import { useInSight } from './use-in-sight.ts';
 import { type Parts, PartsContext } from './use-parts.ts';
+
+/** Loaded when it is first asked for. */
+const Shelf = lazy(async () => ({ default: (await import('./shelf/Shelf.tsx')).Shelf }));
 
 /** The whole bench: the drawing at once, and in their places all other parts as soon as they are there. */
 export const Room = ({ parts }: { parts?: Parts }) => {
   const name = useBenchState((state) => state.job.name);
   const built = useBenchState((state) => state.built);
+  const keep = useKeep();
   const [isSaving, setSaving] = useState(false);
+  const [isShelfOpen, setShelfOpen] = useState(false);
   const [asked, setAsked] = useState<Asked | undefined>();
 
   useInSight();
@@ -22,7 +28,11 @@ export const Room = ({ parts }: { parts?: Parts }) => {
     <PartsContext value={parts}>
       <AskContext value={setAsked}>
         <div className="bench">
-          {parts ? <parts.Bar onTemplates={() => setSaving(true)} /> : <header className="bar" />}
+          {parts ? (
+            <parts.Bar onTemplates={() => setSaving(true)} onShelf={keep && (() => setShelfOpen(true))} />
+          ) : (
+            <header className="bar" />
+          )}
           {parts && <parts.Notices />}
           {parts && <parts.Keys />}
           <main>
@@ -50,6 +60,11 @@ export const Room = ({ parts }: { parts?: Parts }) => {
             </div>
           </main>
           {parts && isSaving && <parts.Templates onClose={() => setSaving(false)} />}
+          {parts && keep && isShelfOpen && (
+            <Suspense>
+              <Shelf keep={keep} onClose={() => setShelfOpen(false)} />
+            </Suspense>
+          )}
           {parts && asked && built && (
             <parts.HowDialog asked={asked} built={built} onClose={() => setAsked(undefined)} />
           )}

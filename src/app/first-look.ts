@@ -2,7 +2,7 @@ import type { Job } from '../../geometry/job.ts';
 import { jobFormat, jobVersion } from '../../geometry/job-format.ts';
 import { solve } from '../../geometry/solve.ts';
 import demo from '../jobs/heron.json' with { type: 'json' };
-import { keys } from './keys.ts';
+import { lookKey, oldKeys } from './keys.ts';
 import { type State, untouched } from './state.ts';
 
 /** A job that this page wrote itself; one of an earlier format, or whatever else stands there, is left to the reader. */
@@ -11,20 +11,41 @@ const ownJob = (text: string): Job | undefined => {
   return read?.format === jobFormat && read.version === jobVersion ? read : undefined;
 };
 
+/** The copy that this window left, else the device's; undefined where there is none. */
+const copyIn = (session: () => Storage, local: () => Storage): string | null =>
+  session().getItem(lookKey) ?? local().getItem(lookKey);
+
 /**
- * How the bench stands as far as a first drawing asks: the job as it was left, taken at its word, else the demo. The reader, which looks closely, comes with the rest of the page. Undefined where only that can tell
- * what to show: a job that it has to bring up to date, or that cannot be built. Never throws.
+ * How the bench stands as far as a first drawing asks: the copy of the job as it was left, taken at its word, else the demo. The reader and the database, which look closely, come with the rest of the page. Undefined where only they can
+ * tell what to show: a job of an earlier version, or one that cannot be built. Never throws.
  */
-export const firstLook = (getStorage: () => Storage): State | undefined => {
+export const firstLook = (session: () => Storage, local: () => Storage): State | undefined => {
   try {
-    const storage = getStorage();
-    const text = storage.getItem(keys.job);
-    if (storage.getItem(keys.built) !== null) return undefined;
+    const text = copyIn(session, local);
+    if (text === null && (local().getItem(oldKeys.job) !== null || local().getItem(oldKeys.kept) !== null))
+      return undefined;
     const job = text === null ? (demo as unknown as Job) : ownJob(text);
     if (job === undefined) return undefined;
     const solved = solve(job);
-    return solved.ok ? { ...untouched, job, solved, built: solved, saved: job } : undefined;
+    return solved.ok ? { ...untouched, id: '', isFresh: true, job, solved, built: solved } : undefined;
   } catch {
     return undefined;
+  }
+};
+
+/** Leaves a copy of a job for the next first drawing; none of one that cannot be built. Where there is no storage the next first drawing only comes a little later. */
+export const leaveLook = (
+  { job, solved }: Pick<State, 'job' | 'solved'>,
+  session: () => Storage,
+  local: () => Storage,
+): void => {
+  for (const storage of [session, local]) {
+    try {
+      if (solved.ok) storage().setItem(lookKey, JSON.stringify(job));
+      // A text that no reader takes for a job: the next first drawing waits.
+      else storage().setItem(lookKey, 'null');
+    } catch {
+      // The database has it.
+    }
   }
 };

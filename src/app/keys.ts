@@ -1,13 +1,11 @@
-/** Where things stand in the browser's storage. A job is kept as the text of its file. */
-export const keys = {
+/** Where the first drawing of the next visit is found at once: a copy of the job as text, beside the database that keeps it. */
+export const lookKey = 'sagitta.look';
+
+/** Where earlier versions kept the job they were left with: texts of job files in the browser's small storage. */
+export const oldKeys = {
   job: 'sagitta.job',
-  /** The last job that could be built, while the job itself cannot. */
-  built: 'sagitta.built',
-  /** Jobs put aside. */
   kept: 'sagitta.kept',
-  /** A text that could not be read. */
-  unread: 'sagitta.unread',
-  /** Which parts of the page are opened and closed. */
+  built: 'sagitta.built',
   folds: 'sagitta.folds',
   /** How large a px is on this screen. */
   screen: 'sagitta.screen',

@@ -2,21 +2,24 @@ import { StrictMode, startTransition } from 'react';
 import { createRoot } from 'react-dom/client';
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { firstLook } from './first-look.ts';
+import type { Keep } from './keep/keep.ts';
 import { Room } from './Room.tsx';
+import { KeepContext } from './shelf/use-keep.ts';
 import type { State } from './state.ts';
 import type { Bench } from './store.ts';
 import { BenchContext } from './use-bench.ts';
 import type { Parts } from './use-parts.ts';
 import './app.css';
 
-const getStorage = () => window.localStorage;
 const root = createRoot(document.getElementById('app') as HTMLElement);
 
-const show = (bench: Bench | StoreApi<State>, parts?: Parts) =>
+const show = (bench: Bench | StoreApi<State>, parts?: Parts, keep?: Keep) =>
   root.render(
     <StrictMode>
       <BenchContext value={bench}>
-        <Room {...(parts && { parts })} />
+        <KeepContext value={keep}>
+          <Room {...(parts && { parts })} />
+        </KeepContext>
       </BenchContext>
     </StrictMode>,
   );
@@ -27,11 +30,14 @@ const painted = () => new Promise((done) => requestAnimationFrame(() => setTimeo
 /** All that can be done with the drawing. Not awaited where this module begins: what it loads asks for this module's own chunk. */
 const follow = async () => {
   const { makeWhole } = await import('./whole.ts');
-  const { bench, parts } = makeWhole(getStorage);
-  startTransition(() => show(bench, parts));
+  const { bench, parts, keep } = await makeWhole();
+  startTransition(() => show(bench, parts, keep));
 };
 
 // The drawing comes first; all else follows as soon as it is painted.
-const first = firstLook(getStorage);
+const first = firstLook(
+  () => window.sessionStorage,
+  () => window.localStorage,
+);
 if (first) show(createStore(() => first));
 painted().then(follow);

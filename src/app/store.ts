@@ -292,8 +292,8 @@ export const createBench = (beginning: Beginning) => {
     /** A fresh job in place of this one; `today` as year-month-day. */
     startNew: (today: string) => load(newJob(today), words.bar.newJob),
 
-    /** A job's text in place of this job; what keeps it from being read is said, and the job stays. */
-    open(text: string, name: string) {
+    /** A job's text in place of this job, which stays on the shelf; a starter goes there only with its first change. What keeps it from being read is said, and the job stays. */
+    open(text: string, name: string, { isStarter = false } = {}) {
       const read = readJob(text);
       if (!read.ok) {
         const details = read.problems.map(({ path, says }) =>
@@ -301,7 +301,7 @@ export const createBench = (beginning: Beginning) => {
         );
         return note({ id: 'open', says: words.notices.notOpened(name), details });
       }
-      load(read.job, words.opened(name));
+      load(read.job, words.opened(name), { isFresh: isStarter });
       set({ notices: get().notices.filter(({ id }) => id !== 'open') });
       if (read.unknown.length > 0)
         note({ id: 'open', says: words.notices.unknown(name), details: read.unknown, fine: true });

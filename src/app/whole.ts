@@ -1,12 +1,21 @@
-import { keep, restore } from './memory.ts';
+import { begin } from './keep/begin.ts';
+import { openDatabase } from './keep/database.ts';
+import { keepBench } from './keep/keep.ts';
 import { parts } from './parts.ts';
 import { createBench } from './store.ts';
+import { words } from './words.ts';
+
+const local = () => window.localStorage;
+const session = () => window.sessionStorage;
 
 /** The whole bench with all its parts, at work on the job as it was left; every change of it is kept. */
-export const makeWhole = (getStorage: () => Storage) => {
-  const bench = createBench(restore(getStorage));
-  const { flush } = keep(bench, getStorage);
-  window.addEventListener('pagehide', flush);
-  document.addEventListener('visibilitychange', flush);
-  return { bench, parts };
+export const makeWhole = async () => {
+  const open = () =>
+    openDatabase({
+      onTaken: () => bench?.note({ id: 'keep', says: words.keep.taken, details: [], file: {} }),
+      onLost: () => bench?.note({ id: 'keep', says: words.keep.lost, details: [], file: {} }),
+    });
+  const begun = await begin({ open, local, session, now: Date.now });
+  const bench = createBench(begun.beginning);
+  return { bench, parts, keep: keepBench(bench, begun, { session, local }) };
 };

@@ -24,6 +24,12 @@ interface ListWords {
   readonly most: (n: number) => string;
 }
 
+/** A size in the storage, in megabytes. */
+const megabytes = (bytes: number): string => {
+  const size = bytes / 1e6;
+  return `${size < 10 ? size.toFixed(1) : Math.round(size)} MB`;
+};
+
 export const words = {
   ...firstWords,
   intro: [
@@ -57,22 +63,102 @@ export const words = {
     templates: 'Save templates',
     undo: (step?: string) => (step === undefined ? 'Undo' : `Undo: ${step}`),
     redo: (step?: string) => (step === undefined ? 'Redo' : `Redo: ${step}`),
-    back: (name: string) => `Back to your job “${name}”`,
     drop: 'Let go to open the job',
   },
 
   notices: {
     label: 'Messages',
     close: 'Close',
-    noStorage:
-      'This browser does not let Sagitta keep the job: its storage is full or switched off, as in a private window. You can work on; save the job as a file before you leave.',
-    notRestored: (key: string) =>
-      `The job kept in this browser could not be read, so the demo stands here. Its text was not thrown away: it is kept in this browser’s storage under “${key}”.`,
     notOpened: (file: string) => `“${file}” was not opened. Your job stands as it was.`,
     unknown: (file: string) =>
       `“${file}” is open. Sagitta does not know these keys; they are kept in the job as they are:`,
     savedWithout: 'The job is saved without what cannot be used:',
     saveFailed: (what: string) => `${what} could not be written.`,
+  },
+
+  keep: {
+    none: (why: string) =>
+      `This browser does not let Sagitta keep the job (${why}). You can work on; save the job as a file before you leave.`,
+    trouble: (why: string) =>
+      `The last changes could not be kept in this browser (${why}). They stand here and are tried again; save the job as a file before you leave.`,
+    taken:
+      'A newer Sagitta was opened in another window, and this one lets it have the jobs. Reload this window to go on; save the job as a file first if its last changes matter.',
+    lost: 'The browser took its storage away, as when its data is cleared. The job stands here; save it as a file before you leave.',
+    reasons: {
+      QuotaExceededError: 'its storage is full',
+      SecurityError: 'its storage is switched off for this page',
+      InvalidStateError: 'its storage is closed, as in a private window',
+      UnknownError: 'its storage failed',
+      TimeoutError: 'its storage does not answer: an older window of Sagitta may hold it; close it and reload this one',
+    },
+    takenOver: 'From an earlier version',
+    unreadable:
+      'The job that stood here last cannot be read, so the demo stands here. Nothing of it was thrown away: save it as a file, and open an earlier state of it from the shelf.',
+    saveUnreadable: 'Save what is kept of it',
+    saveJob: 'Save job',
+    elsewhere: (field?: string) => (field === undefined ? 'in another window' : `${field}, in another window`),
+  },
+
+  shelf: {
+    button: 'Jobs…',
+    title: 'Jobs on this device',
+    search: 'Search by name or date',
+    where: 'Where',
+    places: (place: 'shelf' | 'archive' | 'bin', count: number) =>
+      `${{ shelf: 'On the shelf', archive: 'Put away', bin: 'In the bin' }[place]} (${count})`,
+    unnamed: 'Unnamed job',
+    here: 'at the bench',
+    dated: (date: string, changed: string) => `${date} · changed ${changed}`,
+    open: 'Open',
+    openOf: (name: string) => `Open ${name}`,
+    rename: 'Rename',
+    renameOf: (name: string) => `Rename ${name}`,
+    newName: 'New name',
+    keepName: 'Keep the name',
+    duplicate: 'Duplicate',
+    duplicateOf: (name: string) => `Duplicate ${name}`,
+    duplicated: (name: string) => `A copy of “${name}” lies on the shelf.`,
+    copyOf: (name: string) => `${name} (copy)`,
+    copied: 'Copy',
+    states: 'Earlier states',
+    statesOf: (name: string) => `Earlier states of ${name}`,
+    statesSay: 'The last fifty, the newest first. Going back is a step that can be undone.',
+    unnamedStep: 'A change',
+    asItIs: 'As it is',
+    goBack: 'Go back to it',
+    backTo: (step: string) => `back to “${step}”`,
+    closeStates: 'Close the earlier states',
+    archive: 'Put away',
+    archiveOf: (name: string) => `Put ${name} away`,
+    putBack: 'Put back',
+    backOf: (name: string) => `Put ${name} back on the shelf`,
+    bin: 'Delete',
+    binOf: (name: string) => `Delete ${name}`,
+    remove: 'Delete for good',
+    removeOf: (name: string) => `Delete ${name} for good`,
+    removed: (name: string) => `“${name}” is gone for good.`,
+    moved: {
+      shelf: (name: string) => `“${name}” lies on the shelf again.`,
+      archive: (name: string) => `“${name}” is put away.`,
+      bin: (name: string) => `“${name}” lies in the bin.`,
+    },
+    binSays: 'What lies in the bin goes for good after 30 days.',
+    undo: 'Take that back',
+    undone: 'Taken back.',
+    gone: 'It is no longer on this device.',
+    failed: (why: string) => `That did not work, and nothing was changed: ${why}`,
+    empty: 'Nothing lies here yet. A job is kept from its first change on.',
+    noneFound: 'None here.',
+    more: (count: number) => `Show more (${count})`,
+    used: (usage: number, quota: number) =>
+      `The browser’s storage holds ${megabytes(usage)}${quota > 0 ? ` of ${megabytes(quota)} that it may` : ''}.`,
+    nearlyFull: 'It is nearly full: save jobs as files, and delete those that are done.',
+    firm: 'The browser has promised not to clear it by itself.',
+    mayBeCleared: 'When the device runs out of room, the browser may clear it by itself.',
+    notFirm:
+      'The browser did not promise to keep it: when the device runs out of room it may clear it. Save jobs as files now and then.',
+    askFirm: 'Ask it not to',
+    close: 'Close',
   },
 
   compare: {

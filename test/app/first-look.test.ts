@@ -1,28 +1,45 @@
 // @vitest-environment jsdom
 import { afterEach, expect, it } from 'vitest';
 import { newJob, readJob, writeJob } from '../../geometry/job-file.ts';
-import { firstLook } from '../../src/app/first-look.ts';
-import { keys } from '../../src/app/keys.ts';
-import { restore } from '../../src/app/memory.ts';
+import { firstLook, leaveLook } from '../../src/app/first-look.ts';
+import { lookKey, oldKeys } from '../../src/app/keys.ts';
 import { createBench } from '../../src/app/store.ts';
 import { starters } from '../../src/jobs/index.ts';
 
-const storage = () => window.localStorage;
-afterEach(() => window.localStorage.clear());
-
-/** What the reader makes of the same storage. */
-const read = () => createBench(restore(storage)).getState();
-
-it('shows the demo where nothing was left, as the reader does', () => {
-  const { job, built } = read();
-  expect(firstLook(storage)).toMatchObject({ job, built });
+const local = () => window.localStorage;
+const session = () => window.sessionStorage;
+const look = () => firstLook(session, local);
+afterEach(() => {
+  local().clear();
+  session().clear();
 });
 
-it.each(starters)('shows $id as it was left, as the reader does', ({ text }) => {
-  window.localStorage.setItem(keys.job, text);
-  const { job, built } = read();
-  expect(built).toBeDefined();
-  expect(firstLook(storage)).toMatchObject({ job, built });
+/** What the whole bench makes of a job's text. */
+const whole = (text: string) => {
+  const read = readJob(text);
+  if (!read.ok) throw new Error('the job was not read');
+  return createBench({ job: read.job }).getState();
+};
+
+it('shows the demo where nothing was left, as the whole bench does', () => {
+  const { job, built } = whole(starters[0]?.text ?? '');
+  expect(look()).toMatchObject({ job, built });
+});
+
+it.each(starters)('shows $id as it was left, as the whole bench does', ({ text }) => {
+  const state = whole(text);
+  leaveLook(state, session, local);
+  expect(state.built).toBeDefined();
+  expect(look()).toMatchObject({ job: state.job, built: state.built });
+});
+
+it('shows what this window left before what another one did', () => {
+  const [mine, other] = [whole(starters[1]?.text ?? ''), whole(starters[2]?.text ?? '')];
+  leaveLook(mine, session, local);
+  leaveLook(other, () => ({ setItem: () => {} }) as unknown as Storage, local);
+  expect(look()?.job).toEqual(mine.job);
+  session().clear();
+  expect(look()?.job).toEqual(other.job);
 });
 
 it.each([
@@ -36,21 +53,28 @@ it.each([
     writeJob(newJob('2026-01-01')).replace('"scale": 640', '"scale": "frets"'),
   ],
 ])('leaves what is %s to the reader', (_, text) => {
-  window.localStorage.setItem(keys.job, text);
-  expect(firstLook(storage)).toBeUndefined();
+  local().setItem(lookKey, text);
+  expect(look()).toBeUndefined();
 });
 
 it('leaves a job that cannot be built to the reader: what is drawn is the last that could', () => {
-  const read = readJob(starters[0]?.text ?? '');
-  if (!read.ok) throw new Error('the demo was not read');
-  window.localStorage.setItem(keys.job, writeJob(read.job));
-  window.localStorage.setItem(keys.built, writeJob(read.job));
-  expect(firstLook(storage)).toBeUndefined();
+  const state = whole(starters[0]?.text ?? '');
+  leaveLook(state, session, local);
+  const bench = createBench({ job: state.job });
+  bench.put('bridge.frontToSaddle', 38);
+  leaveLook(bench.getState(), session, local);
+  expect(look()).toBeUndefined();
+});
+
+it('leaves to the reader what an earlier version kept', () => {
+  local().setItem(oldKeys.job, starters[0]?.text ?? '');
+  expect(look()).toBeUndefined();
 });
 
 it('leaves all to the reader where there is no storage', () => {
   const none = () => {
     throw new Error('denied');
   };
-  expect(firstLook(none)).toBeUndefined();
+  expect(firstLook(none, none)).toBeUndefined();
+  leaveLook(whole(starters[0]?.text ?? ''), none, none);
 });

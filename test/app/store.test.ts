@@ -219,18 +219,17 @@ describe('strings', () => {
 });
 
 describe('another job', () => {
-  it('keeps the one with edits, and gives it back', () => {
+  it('takes the place of the one that stood here, which undo brings back as the very same', () => {
     const bench = demoBench();
     bench.type('name', 'Mine');
+    const { id } = bench.getState();
     bench.open(writeJob(starterJob('wren')), 'wren.json');
     expect(bench.getState().job.name).toBe(starterJob('wren').name);
+    expect(bench.getState().id).not.toBe(id);
+    bench.undo();
+    expect(bench.getState()).toMatchObject({ id, isFresh: false, job: { name: 'Mine' } });
     bench.startNew('2026-03-31');
-    expect(bench.getState().job.date).toBe('2026-03-31');
-    // The starter held nothing that its file has not.
-    expect(bench.getState().kept.map(({ name }) => name)).toEqual(['Mine']);
-    bench.back();
-    expect(bench.getState().job.name).toBe('Mine');
-    expect(bench.getState().kept).toEqual([]);
+    expect(bench.getState()).toMatchObject({ isFresh: true, job: { date: '2026-03-31' } });
   });
 
   it('is refused with every problem in words when it cannot be read, and the job stays', () => {

@@ -178,7 +178,7 @@ describe('a file let go over the page', () => {
 });
 
 describe('the job', () => {
-  it('stands as it was left after a restart, and an edited one can be gone back to', async () => {
+  it('stands as it was left after a restart, and one that was put aside lies on the shelf', async () => {
     const page = await openPage(desk);
     await field(page, 'Job').fill('Mine');
     await field(page, 'Slot depth').fill('5.1');
@@ -186,16 +186,19 @@ describe('the job', () => {
     await page.reload();
     expect(await field(page, 'Slot depth').inputValue()).toBe('5.1');
     await page.getByRole('button', { name: 'New job' }).click();
+    await field(page, 'Job').fill('Next');
     await settled(page);
     await page.reload();
-    await page.getByRole('button', { name: 'Back to your job “Mine”' }).click();
-    expect(await field(page, 'Slot depth').inputValue()).toBe('5.1');
+    expect(await field(page, 'Job').inputValue()).toBe('Next');
+    await page.getByRole('button', { name: 'Jobs…' }).click();
+    await page.getByRole('button', { name: 'Open Mine' }).click();
+    await expect.poll(() => field(page, 'Slot depth').inputValue()).toBe('5.1');
   });
 
   it('can be worked on where the browser keeps nothing, which is said', async () => {
     const page = await openPage(desk);
     await page.addInitScript(() =>
-      Object.defineProperty(window, 'localStorage', {
+      Object.defineProperty(window, 'indexedDB', {
         get() {
           throw new DOMException('denied', 'SecurityError');
         },

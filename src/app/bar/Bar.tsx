@@ -1,8 +1,6 @@
 import { type ChangeEvent, useRef, useState } from 'react';
-import { writeJob } from '../../../geometry/job-file.ts';
-import { fileName } from '../../../geometry/names.ts';
 import { starters } from '../../jobs/index.ts';
-import { saveText } from '../save/files.ts';
+import { saveJob } from '../save/job-file.ts';
 import { useBench } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { BarField } from './BarField.tsx';
@@ -15,7 +13,7 @@ const pad = (n: number) => String(n).padStart(2, '0');
 export const today = (now: Date): string => `${now.getFullYear()}-${pad(now.getMonth() + 1)}-${pad(now.getDate())}`;
 
 /** What the job is, in which units, and the ways in and out of it: in cells, as in a drawing's title block. */
-export const Bar = ({ onTemplates }: { onTemplates: () => void }) => {
+export const Bar = ({ onTemplates, onShelf }: { onTemplates: () => void; onShelf: (() => void) | undefined }) => {
   const bench = useBench();
   const picker = useRef<HTMLInputElement>(null);
 
@@ -28,11 +26,6 @@ export const Bar = ({ onTemplates }: { onTemplates: () => void }) => {
     // So that the same file can be chosen again.
     target.value = '';
     bench.open(text, file.name);
-  };
-  const save = () => {
-    const { job } = bench.getState();
-    bench.markSaved();
-    saveText(writeJob(job), 'application/json', `${fileName(job.name)}.json`);
   };
 
   return (
@@ -56,12 +49,21 @@ export const Bar = ({ onTemplates }: { onTemplates: () => void }) => {
             ))}
           </select>
           {/* A list that opened what it names would replace the job at each press of an arrow key. */}
-          <button type="button" disabled={!starter} onClick={() => starter && bench.open(starter.text, starter.title)}>
+          <button
+            type="button"
+            disabled={!starter}
+            onClick={() => starter && bench.open(starter.text, starter.title, { isStarter: true })}
+          >
             {says.openStarter}
           </button>
         </span>
       </div>
       <nav className="files" aria-label={says.label}>
+        {onShelf && (
+          <button type="button" onClick={onShelf}>
+            {words.shelf.button}
+          </button>
+        )}
         <button type="button" onClick={() => bench.startNew(today(new Date()))}>
           {says.newJob}
         </button>
@@ -69,7 +71,7 @@ export const Bar = ({ onTemplates }: { onTemplates: () => void }) => {
           {says.open}
         </button>
         <input ref={picker} type="file" accept=".json,application/json" hidden onChange={openFile} />
-        <button type="button" onClick={save}>
+        <button type="button" onClick={() => saveJob(bench)}>
           {says.save}
         </button>
         <button type="button" className="primary" onClick={onTemplates}>

@@ -3,7 +3,6 @@ import { applies, type FieldGroup, fieldGroups } from '../../../geometry/fields.
 import { useBenchState } from '../use-bench.ts';
 import { three, useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
-import { Back } from './Back.tsx';
 import { Field } from './Field.tsx';
 import { Fold } from './Fold.tsx';
 import { Frets } from './Frets.tsx';
@@ -90,7 +89,6 @@ export const Numbers = () => {
   return (
     <section className="numbers" aria-label={words.numbers.label}>
       {hasThree && <Steps />}
-      <Back />
       <div className="groups">
         {groups.map((group) => (
           <Group key={group.id} group={group} />
