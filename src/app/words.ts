@@ -91,6 +91,7 @@ export const words = {
       UnknownError: 'its storage failed',
       TimeoutError: 'its storage does not answer: an older window of Sagitta may hold it; close it and reload this one',
     },
+    first: 'As it came',
     takenOver: 'From an earlier version',
     unreadable:
       'The job that stood here last cannot be read, so the demo stands here. Nothing of it was thrown away: save it as a file, and open an earlier state of it from the shelf.',

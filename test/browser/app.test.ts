@@ -11,7 +11,7 @@ import { desk, field, phone, text } from './page.ts';
 const drawn = (page: Page) => page.locator('.drawing').evaluateAll((all) => all.map((e) => e.innerHTML).join());
 const bytesOf = async (download: Download) => readFile(await download.path());
 /** Till what is typed has gone to the storage. */
-const settled = (page: Page) => page.waitForTimeout(500);
+const settled = (page: Page) => page.waitForTimeout(1200);
 
 describe('the drawing', () => {
   it('stands there at first sight, drawn in three views that line up', async () => {
@@ -64,7 +64,7 @@ describe('the drawing', () => {
     await settled(page);
     await page.reload();
     expect(await field(page, 'Front edge to saddle line').inputValue()).toBe('38.0');
-    expect(await page.getByText('Drawing of the last numbers that could be built').isVisible()).toBe(true);
+    await page.getByText('Drawing of the last numbers that could be built').waitFor();
     expect(await outline()).not.toBeNull();
   });
 
@@ -184,7 +184,7 @@ describe('the job', () => {
     await field(page, 'Slot depth').fill('5.1');
     await settled(page);
     await page.reload();
-    expect(await field(page, 'Slot depth').inputValue()).toBe('5.1');
+    await expect.poll(() => field(page, 'Slot depth').inputValue()).toBe('5.1');
     await page.getByRole('button', { name: 'New job' }).click();
     await field(page, 'Job').fill('Next');
     await settled(page);
@@ -205,7 +205,7 @@ describe('the job', () => {
       }),
     );
     await page.reload();
-    expect(await page.getByText('does not let Sagitta keep the job').isVisible()).toBe(true);
+    await page.getByText('does not let Sagitta keep the job').waitFor();
     const before = await text(page, 'tail.gap.E2.value');
     await field(page, 'Thickness, centre').fill('9');
     expect(await text(page, 'tail.gap.E2.value')).not.toBe(before);

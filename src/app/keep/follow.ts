@@ -29,6 +29,8 @@ export interface Follow {
   readonly known?: Known | undefined;
   /** ms since 1970. */
   readonly now: () => number;
+  /** How the first state of a job is called. */
+  readonly nameFirst: string;
   /** How a step of another window is called. */
   readonly nameForeign: (path: readonly string[], job: Job) => string;
   /** Called when something could not be kept, with why, and with nothing once all is kept again. */
@@ -40,6 +42,8 @@ export interface Follow {
 interface Wanted {
   readonly job: Job;
   readonly name: string;
+  /** The job as it came to the bench, where it did not lie on the shelf. */
+  readonly from: Job;
 }
 
 /**
@@ -47,7 +51,7 @@ interface Wanted {
  * tried again. `flush` keeps at once what there is.
  */
 export const follow = (bench: Bench, options: Follow) => {
-  const { db, channel, now, nameForeign, onTrouble, onKept } = options;
+  const { db, channel, now, nameFirst, nameForeign, onTrouble, onKept } = options;
   const known = new Map<string, Known>(options.known ? [[options.known.id, options.known]] : []);
   const wanted = new Map<string, Wanted>();
   let work: Promise<void> = Promise.resolve();
@@ -63,21 +67,16 @@ export const follow = (bench: Bench, options: Follow) => {
     if (!isSame(next, state.job)) bench.merge(next, foreign, nameForeign(foreign[0]?.path ?? [], job));
   };
 
-  const keepOne = async (id: string, { job, name }: Wanted): Promise<void> => {
-    const before = known.get(id);
-    if (before === undefined) {
-      known.set(id, await addJob(db, { id, job, now: now(), name }));
-    } else {
-      const changes = changesBetween(before.job, job);
-      if (changes.length === 0) return;
+  const keepOne = async (id: string, { job, name, from }: Wanted): Promise<void> => {
+    // As it came first: a state to go back to, and to draw where what is made of it cannot be built.
+    const before = known.get(id) ?? (await addJob(db, { id, job: from, now: now(), name: nameFirst }));
+    known.set(id, before);
+    const changes = changesBetween(before.job, job);
+    if (changes.length > 0) {
       const done = await commit(db, { known: before, changes, name, now: now() });
-      if (done === undefined) {
-        // Gone from the shelf for good, in another window, while it was worked at here: what is worked at lives.
-        known.set(id, await addJob(db, { id, job, now: now(), name }));
-      } else {
-        known.set(id, done);
-        bring(done, job);
-      }
+      // Gone from the shelf for good, in another window, while it was worked at here: what is worked at lives.
+      known.set(id, done ?? (await addJob(db, { id, job, now: now(), name })));
+      if (done) bring(done, job);
     }
     channel?.postMessage({ id });
     onKept?.(id);
@@ -138,7 +137,8 @@ export const follow = (bench: Bench, options: Follow) => {
     if (state.isFresh && !known.has(id) && !wanted.has(id)) return;
     const kept = known.get(id)?.job;
     if (kept !== undefined && kept === job && !wanted.has(id)) return;
-    wanted.set(id, { job, name: past.at(-1)?.name ?? '' });
+    const from = past.find((step) => step.id === id && step.isFresh)?.job ?? job;
+    wanted.set(id, { job, name: past.at(-1)?.name ?? '', from });
     schedule(rest);
   });
 

@@ -45,6 +45,7 @@ export const keepBench = (bench: Bench, { db, known }: Begun, storages: Storages
     channel,
     known,
     now: Date.now,
+    nameFirst: words.keep.first,
     nameForeign,
     onTrouble: (why) => {
       if (why === undefined) bench.dismiss('keep');

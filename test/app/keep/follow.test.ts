@@ -52,6 +52,7 @@ const windowOf = async ({ job = workedExample(), id, database = db }: Opened = {
     channel: channelOf(),
     known,
     now: () => 5000,
+    nameFirst: 'as it came',
     nameForeign: (path) => `elsewhere: ${path.join('.')}`,
     onTrouble: (why) => troubles.push(why),
   });
@@ -114,7 +115,7 @@ describe('a job at the bench', () => {
     one.bench.put('slot.depth', 4.2);
     await settled([one]);
     const states = await statesOf(db, one.bench.getState().id);
-    expect(states.map(({ name }) => name)).toEqual(['Slot depth', 'Thickness, centre']);
+    expect(states.map(({ name }) => name)).toEqual(['Slot depth', 'Thickness, centre', 'as it came']);
   });
 });
 
