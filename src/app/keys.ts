@@ -1,6 +1,9 @@
 /** Where the first drawing of the next visit is found at once: a copy of the job as text, beside the database that keeps it. */
 export const lookKey = 'sagitta.look';
 
+/** How large a px is on this screen. */
+export const screenKey = 'sagitta.screen';
+
 /** Where earlier versions kept the job they were left with: texts of job files in the browser's small storage. */
 export const oldKeys = {
   job: 'sagitta.job',

@@ -97,14 +97,14 @@ export const createBench = (beginning: Beginning) => {
 
     /** A number is taken hold of on the drawing: all that is made of it until it is let go is one step from here. */
     hold(path: string) {
-      const { entry, job, solved, built, past, future } = get();
-      set({ held: path, entry: entry?.path === path ? entry : { path, job, solved, built, past, future } });
+      const { entry, job, isFresh, solved, built, past, future } = get();
+      set({ held: path, entry: entry?.path === path ? entry : { path, job, isFresh, solved, built, past, future } });
     },
 
     /** Values dragged on the drawing, or gone to by its keys; those of one grip belong together and go by its path. */
     drag(path: string, values: readonly { readonly path: string; readonly value: number }[], name: string) {
-      const { drafts, entry: begun, job, solved, built, past, future } = get();
-      const entry = begun?.path === path ? begun : { path, job, solved, built, past, future };
+      const { drafts, entry: begun, job, isFresh, solved, built, past, future } = get();
+      const entry = begun?.path === path ? begun : { path, job, isFresh, solved, built, past, future };
       const dragged = values.reduce((so, { path: at, value }) => setAt(so, at, value), entry.job);
       const left = Object.fromEntries(Object.entries(drafts).filter(([at]) => !values.some((one) => one.path === at)));
       set({ entry });

@@ -1,5 +1,5 @@
 import { useCallback, useMemo, useState, useSyncExternalStore } from 'react';
-import { keys } from '../../keys.ts';
+import { screenKey } from '../../keys.ts';
 import { readScreen, type Screen } from './screen.ts';
 
 const ratioNow = (): number => window.devicePixelRatio || 1;
@@ -19,7 +19,7 @@ const useRatio = (): number =>
 
 const stored = (): string | null => {
   try {
-    return window.localStorage.getItem(keys.screen);
+    return window.localStorage.getItem(screenKey);
   } catch {
     return null;
   }
@@ -34,7 +34,7 @@ export const useScreen = (): readonly [Screen | undefined, (pxPerMm: number) => 
     const now = JSON.stringify({ pxPerMm, ratio: ratioNow() } satisfies Screen);
     setText(now);
     try {
-      window.localStorage.setItem(keys.screen, now);
+      window.localStorage.setItem(screenKey, now);
     } catch {
       // It holds till the page is left.
     }
