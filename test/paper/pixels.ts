@@ -21,27 +21,34 @@ const tile = 2400;
 const faint = 200;
 const dark = 100;
 
-/** One picture's reds: paper and lines are grey, so one colour tells all. */
-const redsOf = (data: ArrayLike<number>, count: number): Uint8Array => {
-  const reds = new Uint8Array(count);
-  for (let i = 0; i < count; i++) reds[i] = data[4 * i] as number;
-  return reds;
+/** A picture's pixels, each as one number; paper and lines are grey, so the lowest byte, red, tells all. */
+type Picture = Uint32Array;
+const pictureOf = ({ buffer, byteOffset, byteLength }: Uint8Array | Uint8ClampedArray): Picture =>
+  new Uint32Array(buffer, byteOffset, byteLength / 4);
+const red = (pixel: number): number => pixel & 255;
+
+/** How far, in pixels, the nearest pixel of a line lies from a place; at most `most`, past which it looks no more. */
+const nearest = (picture: Picture, width: number, place: number, most: number): number => {
+  const [x, y] = [place % width, Math.floor(place / width)];
+  const bottom = Math.min(picture.length / width - 1, y + most);
+  let found = most;
+  for (let v = Math.max(0, y - most); v <= bottom; v++)
+    for (let u = Math.max(0, x - most); u <= Math.min(width - 1, x + most); u++)
+      if (red(picture[v * width + u] as number) <= faint) found = Math.min(found, Math.hypot(u - x, v - y));
+  return found;
 };
 
-/** How far, in pixels, the farthest dark pixel of one picture lies from the other's lines; at most `most`, past which it looks no more. */
-const farthest = (a: Uint8Array, b: Uint8Array, width: number, most: number): number => {
-  let worst = 0;
-  const height = a.length / width;
-  for (let i = 0; i < a.length; i++) {
-    if ((a[i] as number) > dark || (b[i] as number) <= faint) continue;
-    const [x, y] = [i % width, Math.floor(i / width)];
-    let found = most;
-    for (let v = Math.max(0, y - most); v <= Math.min(height - 1, y + most); v++)
-      for (let u = Math.max(0, x - most); u <= Math.min(width - 1, x + most); u++)
-        if ((b[v * width + u] as number) <= faint) found = Math.min(found, Math.hypot(u - x, v - y));
-    worst = Math.max(worst, found);
+/** How many pixels of the first picture belong to lines, and how far the farthest pixel of a line of either lies from the other's lines, at most `most`. */
+const compare = (one: Picture, other: Picture, width: number, most: number) => {
+  let [apart, inked] = [0, 0];
+  for (let i = 0; i < one.length; i++) {
+    const [a, b] = [one[i] as number, other[i] as number];
+    if (red(a) <= dark) inked++;
+    if (a === b) continue;
+    if (red(a) <= dark && red(b) > faint) apart = Math.max(apart, nearest(other, width, i, most));
+    if (red(b) <= dark && red(a) > faint) apart = Math.max(apart, nearest(one, width, i, most));
   }
-  return worst;
+  return { apart, inked };
 };
 
 export interface Agreement {
@@ -77,13 +84,14 @@ export const compareSheets = async (
           const canvas = createCanvas(width, height);
           // The canvas of Node stands in for the browser's, whose type pdf.js asks for.
           await page.render({ canvas: canvas as unknown as HTMLCanvasElement, viewport }).promise;
-          const pdf = redsOf(canvas.getContext('2d').getImageData(0, 0, width, height).data, width * height);
+          const pdf = canvas.getContext('2d').getImageData(0, 0, width, height).data;
           const view = { left: x * mm, top: y * mm, width: width * mm, height: height * mm };
           const text = toSvg(primitives, { ...view, title: sheet.title, window });
           const image = new Resvg(text, { background: '#ffffff', fitTo: { mode: 'width', value: width } }).render();
-          const svg = redsOf(image.pixels, width * height);
-          for (const red of pdf) if (red <= dark) inked++;
-          apart = Math.max(apart, farthest(pdf, svg, width, most), farthest(svg, pdf, width, most));
+          if (image.height !== height) throw new Error(`${image.height} pixels in place of ${height}`);
+          const part = compare(pictureOf(pdf), pictureOf(image.pixels), width, most);
+          apart = Math.max(apart, part.apart);
+          inked += part.inked;
         }
       found.push({ apart: apart * mm, inked });
     }
