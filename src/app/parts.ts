@@ -17,6 +17,7 @@ import { Alternatives } from './sheet/Alternatives.tsx';
 import { Hands } from './sheet/Hands.tsx';
 import { Problems } from './sheet/Problems.tsx';
 import { Refused } from './sheet/Refused.tsx';
+import { Told } from './sheet/Told.tsx';
 import { CardDialog } from './sheet/tools/CardDialog.tsx';
 import { ToolOver } from './sheet/tools/ToolOver.tsx';
 import { ToolPanel } from './sheet/tools/ToolPanel.tsx';
@@ -47,6 +48,7 @@ export const parts = {
   ToolOver,
   ToolPanel,
   TrueSize,
+  Told,
   TypedField,
   othersOf,
 };

@@ -294,6 +294,10 @@ export const words = {
     onDrawing: (field: string) => `${field}, on the drawing`,
     otherSide: (field: string) => `${field}, on the drawing’s other side`,
     point: 'point',
+    now: (field: string, value: string) => `${field} ${value}`,
+    told: (number: string, gaps: readonly string[]) =>
+      gaps.length === 0 ? `${number}: the exposure stays.` : `${number}: exposure at ${and(gaps)}.`,
+    toldNotBuilt: (number: string) => `${number}: cannot be built so; the drawing stays.`,
     atLimit: 'as far as it may go',
     notBuilt: 'cannot be built so',
     keys: 'Drag it; with Shift or Alt it goes free of steps. Arrow keys move it a step, with Shift a large one, with Alt a fine one. Enter: type. Escape: put back.',

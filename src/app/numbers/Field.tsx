@@ -42,13 +42,13 @@ const FromReadings = ({ field, word, value }: { field: FieldInfo; word: string; 
 
 /** One number or choice of the job, with its word, its unit and what is said of it. */
 export const Field = memo(({ field }: { field: FieldInfo }) => {
-  const { value, settled, says, isRefused, unit, hasFocus, focusProps, textProps, choiceProps } = useField(field);
+  const { value, settled, says, isRefused, unit, isLit, focusProps, textProps, choiceProps } = useField(field);
   const { path, label, choices, word } = field;
   const hasToggle = word !== undefined && absenceOf(field) === undefined;
   const isFrom = isFromReadings(path);
   const isNumber = value !== word || settled !== undefined;
   return (
-    <div className="field" data-focus={hasFocus} data-path={path}>
+    <div className="field" data-focus={isLit} data-path={path}>
       <label htmlFor={fieldId(path)}>{label}</label>
       {choices ? (
         <select {...focusProps} {...choiceProps}>

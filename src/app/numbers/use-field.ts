@@ -33,6 +33,7 @@ export const useField = (field: FieldInfo) => {
   const settled = useBenchState((state) => settledNumber(state.job, path));
   const show = useBenchState((state) => state.job.show);
   const hasFocus = useBenchState((state) => state.focus === path);
+  const isPointed = useBenchState((state) => state.pointed === path);
   const problem = useBenchState((state) =>
     state.solved.ok ? undefined : state.solved.problems.find((p) => p.path === path)?.says,
   );
@@ -52,6 +53,7 @@ export const useField = (field: FieldInfo) => {
     isRefused: draft?.says !== undefined,
     unit,
     hasFocus,
+    isLit: hasFocus || isPointed,
     focusProps: {
       id: fieldId(path),
       'aria-describedby': described === '' ? undefined : described,

@@ -13,6 +13,7 @@ import { Handle } from './grips/Handle.tsx';
 import { Readout } from './grips/Readout.tsx';
 import { Spot } from './typed/Spot.tsx';
 import { typable } from './typed/typable.ts';
+import { useRowInSight } from './use-row-in-sight.ts';
 
 interface HandsProps {
   readonly built: Built;
@@ -61,6 +62,7 @@ const useLines = (grip: Grip | undefined, isStopped: boolean): readonly string[]
 
 /** What can be typed into and dragged on a drawing, in the order of the bench. */
 export const Hands = ({ built, fitted, onHold, onType }: HandsProps) => {
+  useRowInSight();
   const [active, setActive] = useState<Active | undefined>();
   const { scale, primitives, marks, places } = fitted;
   const paths = useMemo(() => typable(marks, built.job), [marks, built]);

@@ -89,6 +89,7 @@ export const Sheet = () => {
   return (
     <section className="sheet" aria-label={words.sheet.label} data-stale={stale}>
       {parts && <parts.Problems />}
+      {parts && <parts.Told />}
       {built && (
         <div className="line">
           <p>{words.sheet.lengths(built.job.show.length)}</p>

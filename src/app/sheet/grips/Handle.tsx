@@ -88,6 +88,17 @@ export const Handle = ({ grip, scale, onActive, onHold, onType }: HandleProps) =
     );
   };
 
+  // A finger on a grip drags it; beside it the page is scrolled. Browsers do not heed `touch-action` inside an SVG.
+  const handle = useRef<SVGGElement>(null);
+  useEffect(() => {
+    const element = handle.current;
+    const onTouch = (event: TouchEvent) => {
+      if (event.touches.length === 1) event.preventDefault();
+    };
+    element?.addEventListener('touchstart', onTouch, { passive: false });
+    return () => element?.removeEventListener('touchstart', onTouch);
+  }, []);
+
   // Its place may go while it is held: the number stays as it was dragged.
   useEffect(
     () => () => {
@@ -97,12 +108,12 @@ export const Handle = ({ grip, scale, onActive, onHold, onType }: HandleProps) =
   );
 
   const onPointerDown = (event: PointerEvent<SVGGElement>) => {
-    const { currentTarget: handle, pointerId, clientX: x, clientY: y } = event;
-    const matrix = handle.ownerSVGElement?.getScreenCTM();
+    const { currentTarget: element, pointerId, clientX: x, clientY: y } = event;
+    const matrix = element.ownerSVGElement?.getScreenCTM();
     if (event.button !== 0 || !matrix || drag.current) return;
     event.preventDefault();
-    handle.setPointerCapture(pointerId);
-    handle.focus({ preventScroll: true });
+    element.setPointerCapture(pointerId);
+    element.focus({ preventScroll: true });
     const start = { x, y };
     drag.current = {
       grip,
@@ -186,6 +197,7 @@ export const Handle = ({ grip, scale, onActive, onHold, onType }: HandleProps) =
   const turn = axis ? (Math.atan2(axis.y, axis.x) * 180) / Math.PI : 0;
   return (
     <g
+      ref={handle}
       className="grip"
       data-grip={grip.id}
       role="slider"
@@ -224,7 +236,7 @@ export const Handle = ({ grip, scale, onActive, onHold, onType }: HandleProps) =
       }}
     >
       <title>{words.hands.keys}</title>
-      <circle className="reach" r={12} />
+      <circle className="reach" r={12.5} />
       <path className="handle" d={bar} transform={`rotate(${turn})`} />
       {axis === undefined && <path className="handle" d={bar} transform="rotate(90)" />}
     </g>

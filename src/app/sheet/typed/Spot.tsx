@@ -6,8 +6,8 @@ import { coarse, useMedia } from '../../use-media.ts';
 import { words } from '../../words.ts';
 
 /** Least size of what can be pressed, px: with a mouse, and with a finger. */
-const leastFine = 24;
-const leastCoarse = 44;
+const leastFine = 25;
+const leastCoarse = 45;
 
 interface SpotProps {
   readonly text: Text;

@@ -1,0 +1,102 @@
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { openPage } from './harness.ts';
+import { desk, field, phone, text } from './page.ts';
+
+const grip = (page: Page, id: string) => page.locator(`[data-grip="${id}"]`);
+
+/** The middle of a handle, px. */
+const middle = async (page: Page, id: string) => {
+  const box = await grip(page, id).locator('.reach').boundingBox();
+  if (box === null) throw new Error(`${id} is not in sight`);
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2, size: box.width };
+};
+
+/** Till what was dragged has been drawn. */
+const drawn = (page: Page) =>
+  page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
+
+it('a number is dragged with the mouse, stays under the hand, is one step to take back, and is told of once it rests', async () => {
+  const page = await openPage(desk);
+  const from = await middle(page, 'above.length');
+  expect(from.size).toBeGreaterThanOrEqual(24);
+  const scale = Number(await page.locator('.glass').getAttribute('data-scale'));
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  for (const part of [0.3, 0.6, 1]) {
+    await page.mouse.move(from.x + part * 16, from.y + part * 5);
+    await drawn(page);
+  }
+  const across = Number(await field(page, 'Length across').inputValue());
+  // 16 px to the treble side move that tip by 16/scale mm and so the length, from tip to tip, by twice as much, on a whole 0.1 mm.
+  expect(across).toBeCloseTo(156 + (2 * 16) / scale, 0);
+  expect(across * 10).toBeCloseTo(Math.round(across * 10), 6);
+  const held = await middle(page, 'above.length');
+  expect(held.x - from.x).toBeCloseTo(16, 0);
+  expect(held.y).toBeCloseTo(from.y, 0);
+  expect(await page.locator('.readout').textContent()).toBe(`Length across ${across.toFixed(1)} mm`);
+  await page.mouse.up();
+  expect(await text(page, 'above.bridge.length.value')).toBe(across.toFixed(1));
+  await page.waitForFunction(() => document.querySelector('[data-told]')?.textContent !== '');
+  expect(await page.locator('[data-told]').textContent()).toBe(
+    `Length across ${across.toFixed(1)} mm: the exposure stays.`,
+  );
+  // Its row is lit in the column, and in sight.
+  expect(await page.locator('[data-path="bridge.length"]').getAttribute('data-focus')).toBe('true');
+  expect(await field(page, 'Length across').evaluate((e) => e.getBoundingClientRect().bottom < innerHeight)).toBe(true);
+  await page.keyboard.press('Control+z');
+  expect(await field(page, 'Length across').inputValue()).toBe('156.0');
+  expect(await page.getByRole('button', { name: 'Undo', exact: true }).first().isDisabled()).toBe(true);
+
+  // Put back on the way.
+  const deck = await middle(page, 'middle.thickness');
+  await page.mouse.move(deck.x, deck.y);
+  await page.mouse.down();
+  await page.mouse.move(deck.x, deck.y - 12);
+  await drawn(page);
+  expect(Number(await field(page, 'Thickness, centre').inputValue())).toBeGreaterThan(9.5);
+  await page.keyboard.press('Escape');
+  await page.mouse.move(deck.x, deck.y - 20);
+  await page.mouse.up();
+  expect(await field(page, 'Thickness, centre').inputValue()).toBe('9.1');
+
+  // By the keyboard alone: stepped, and typed where it stands.
+  await grip(page, 'middle.thickness').focus();
+  await page.keyboard.press('ArrowUp');
+  expect(await field(page, 'Thickness, centre').inputValue()).toBe('9.2');
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('9.4');
+  await page.keyboard.press('Enter');
+  expect(await text(page, 'middle.bridge.thickness.value')).toBe('9.4');
+});
+
+it('a number is dragged by a finger without the page being scrolled; beside it the finger scrolls the page', async () => {
+  const page = await openPage(phone);
+  const cdp = await page.context().newCDPSession(page);
+  const swipe = async (x: number, y: number, dx: number, dy: number) => {
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', part: number) =>
+      cdp.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: type === 'touchEnd' ? [] : [{ x: x + part * dx, y: y + part * dy }],
+      });
+    await touch('touchStart', 0);
+    for (const part of [0.25, 0.5, 0.75, 1]) {
+      await touch('touchMove', part);
+      await drawn(page);
+    }
+    await touch('touchEnd', 1);
+    await drawn(page);
+  };
+  const top = () => page.evaluate(() => window.scrollY);
+  await grip(page, 'above.depth').scrollIntoViewIfNeeded();
+  const at = await middle(page, 'above.depth');
+  expect(at.size).toBeGreaterThanOrEqual(44);
+  const before = await top();
+  await swipe(at.x, at.y, 0, 24);
+  expect(Number(await field(page, 'Depth').inputValue())).toBeGreaterThan(42);
+  expect(await top()).toBe(before);
+
+  const title = await page.locator('[data-mark="title"]').first().boundingBox();
+  await swipe((title?.x ?? 0) + 20, (title?.y ?? 0) + 150, 0, -60);
+  await page.waitForFunction((was) => window.scrollY > was, before);
+});
