@@ -5,8 +5,8 @@ import { moved } from '../marks.ts';
 import type { Settled } from '../settle.ts';
 import type { Bounds } from '../shape/types.ts';
 import { above } from './above.ts';
+import { type LaidOver, nothingOver } from './laid-over.ts';
 import { middle } from './middle.ts';
-import { noOverlay, type Overlay } from './overlay.ts';
 import type { Place } from './place.ts';
 import { stretched } from './stretch.ts';
 import { tail } from './tail.ts';
@@ -27,13 +27,13 @@ export interface Sheet extends Placed {
 }
 
 /** A view with what lies over it. */
-const under = (name: ViewName, job: Settled, design: Design, over: Overlay): Drawing => {
+const under = (name: ViewName, job: Settled, design: Design, over: LaidOver): Drawing => {
   const view = views[name](job, design);
   return { ...view, marks: [...view.marks, ...over[name]] };
 };
 
 /** A view by itself, its heights drawn so many times as large, and those of what lies `over` it with them; from above there are none. */
-export const viewAlone = (name: ViewName, job: Settled, design: Design, heights = 1, over = noOverlay): Placed => {
+export const viewAlone = (name: ViewName, job: Settled, design: Design, heights = 1, over = nothingOver): Placed => {
   const view = under(name, job, design, over);
   const factor = name === 'above' ? 1 : heights;
   return { ...stretched(view, factor), places: { [name]: { x: 0, y: 0, heights: factor } } };
@@ -49,7 +49,7 @@ export const threeViews = (
   em: number,
   say: (label: Label) => string,
   heights = 1,
-  over = noOverlay,
+  over = nothingOver,
 ): Sheet => {
   const from = {
     above: under('above', job, design, over),

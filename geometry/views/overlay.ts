@@ -8,6 +8,8 @@ import { distanceTo } from '../shape/nearest.ts';
 import { distance } from '../shape/point.ts';
 import type { Path, Point, Segment } from '../shape/types.ts';
 import { above } from './above.ts';
+import { gripsOf } from './grips/index.ts';
+import { type LaidOver, nothingOver } from './laid-over.ts';
 import { middle } from './middle.ts';
 import { tail } from './tail.ts';
 
@@ -25,14 +27,11 @@ const telling = {
   middle: { draw: middle, outlines: ['bridge.section', 'saddle.section'] },
 } as const;
 
-/** What lies over each view. */
-export type Overlay = Readonly<Record<View, readonly Mark[]>>;
-
-export const noOverlay: Overlay = { above: [], tail: [], middle: [] };
-
 /** Points looked at on each segment of an outline, and how near to the place where it lies farthest off one is still telling, as a share of that. */
 const looks = 6;
 const near = 0.6;
+/** What a letter keeps off the places where the present design is taken hold of, mm, as far as its line leaves it room. */
+const besideGrip = 7;
 
 type View = keyof typeof telling;
 
@@ -101,8 +100,13 @@ const apart = (path: Path, present: readonly Course[]): readonly Path[] => {
   return runs.map((segments) => ({ segments, closed: false }));
 };
 
-/** Where letter n of several stands on an outline: where it lies well off the present one, each letter at a place of its own from left to right. */
-const letterAt = (lines: readonly Path[], present: readonly PathMark[], n: number, of: number): Point => {
+/** Where letter n of several stands on an outline: where it lies well off the present one and is not covered by a grip, each letter at a place of its own from left to right. */
+const letterAt = (
+  lines: readonly Path[],
+  present: readonly PathMark[],
+  grips: readonly Point[],
+  [n, of]: readonly [number, number],
+): Point => {
   const places = lines.flatMap(({ segments }) =>
     segments.flatMap((segment) =>
       Array.from({ length: looks }, (_, k) => {
@@ -115,17 +119,19 @@ const letterAt = (lines: readonly Path[], present: readonly PathMark[], n: numbe
   const farthest = Math.max(...places.map(({ off }) => off));
   // Where nothing is drawn of the present one, all of it is as far off.
   const good = farthest === Number.POSITIVE_INFINITY ? places : places.filter(({ off }) => off >= near * farthest);
-  const inOrder = good.toSorted((a, b) => a.at.x - b.at.x || a.at.y - b.at.y);
+  const open = good.filter(({ at }) => grips.every((grip) => distance(grip, at) >= besideGrip));
+  const inOrder = (open.length > 0 ? open : good).toSorted((a, b) => a.at.x - b.at.x || a.at.y - b.at.y);
   return (inOrder[Math.floor(((n + 0.5) / of) * inOrder.length)] as (typeof places)[number]).at;
 };
 
 /**
  * What other designs' outlines lie over the present one's views: each as a thin line that carries its letter, in the view's own mm. What of an outline is the present one's is not drawn again.
  */
-export const overlay = (present: Omit<Other, 'letter'>, others: readonly Other[]): Overlay => {
-  if (others.length === 0) return noOverlay;
+export const overlay = (present: Omit<Other, 'letter'>, others: readonly Other[]): LaidOver => {
+  if (others.length === 0) return nothingOver;
   const over = (view: View): readonly Mark[] => {
     const below = drawn(view, present);
+    const grips = gripsOf(view, present.job, present.design).map(({ at }) => at);
     return telling[view].outlines.flatMap((outline) => {
       const now = partsOf(below, outline);
       const shared = now.flatMap(({ path }) => path.segments.map(courseOf));
@@ -141,10 +147,15 @@ export const overlay = (present: Omit<Other, 'letter'>, others: readonly Other[]
           alternative: letter,
         })),
         {
-          ...note(`alternative.${letter}.${outline}.letter`, letterAt(lines, now, n, differing.length), [letter], {
-            bold: true,
-            shift: { dx: 0, dy: 0.36 },
-          }),
+          ...note(
+            `alternative.${letter}.${outline}.letter`,
+            letterAt(lines, now, grips, [n, differing.length]),
+            [letter],
+            {
+              bold: true,
+              shift: { dx: 0, dy: 0.36 },
+            },
+          ),
           alternative: letter,
         },
       ]);

@@ -2,7 +2,8 @@ import { jobOf, type Letter } from '../../geometry/alternatives.ts';
 import { build } from '../../geometry/build.ts';
 import type { Alternative, Job } from '../../geometry/job.ts';
 import type { Solved } from '../../geometry/solve.ts';
-import { type Overlay, overlay } from '../../geometry/views/overlay.ts';
+import type { LaidOver } from '../../geometry/views/laid-over.ts';
+import { overlay } from '../../geometry/views/overlay.ts';
 import type { Built, State } from './state.ts';
 
 /** An alternative with its numbers, or with what keeps it from being built. */
@@ -47,7 +48,7 @@ export const solvedAlternatives = (job: Job): readonly SolvedAlternative[] =>
 export const overKey = (letter: Letter): string => `over.${letter}`;
 
 /** What lies over a design: every alternative of the job that can be built and is not hidden. */
-export const othersOf = (built: Built, job: Job, folds: State['folds']): Overlay =>
+export const othersOf = (built: Built, job: Job, folds: State['folds']): LaidOver =>
   overlay(
     built,
     solvedAlternatives(job).flatMap(({ letter, solved }) =>

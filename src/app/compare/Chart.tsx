@@ -73,7 +73,8 @@ export const Chart = ({ designs }: { designs: readonly Compared[] }) => {
   const path = (points: readonly Point[]) =>
     points.map(({ x, y }, k) => `${k === 0 ? 'M' : 'L'}${round(atX(x))} ${round(atY(y))}`).join('');
   const endOf = ({ points }: Line) => (side === 1 ? points.at(-1) : points[0]) as Point;
-  const letters = spread(lines.map((line) => atY(endOf(line).y)));
+  const others = lines.filter(({ letter }) => letter !== undefined);
+  const letters = spread(others.map((line) => atY(endOf(line).y)));
   const places = strings.map((s) => atX(s.acrossAtSaddle)).toSorted((a, b) => a - b);
   const bottom = around.top + plotHeight;
   const decimals = Math.max(0, -Math.floor(Math.log10((marks[1] ?? 1) - low) + 1e-9));
@@ -124,7 +125,7 @@ export const Chart = ({ designs }: { designs: readonly Compared[] }) => {
           <text x={around.left + plotWidth / 2} y={bottom + 18} textAnchor="middle">
             {says.acrossSaddle}
           </text>
-          {lines.map((line, k) => {
+          {lines.map((line) => {
             const { letter } = line;
             const d = path(line.points);
             return (
@@ -136,7 +137,7 @@ export const Chart = ({ designs }: { designs: readonly Compared[] }) => {
                     className="letter"
                     data-alternative={letter}
                     x={around.left + plotWidth + 6}
-                    y={round(letters[k] ?? 0) + 4}
+                    y={round(letters[others.indexOf(line)] ?? 0) + 4}
                   >
                     {letter}
                   </text>

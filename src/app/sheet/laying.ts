@@ -1,6 +1,6 @@
 import { sayWith } from '../../../geometry/layout.ts';
 import { threeViews, type ViewName, viewAlone, views } from '../../../geometry/views/index.ts';
-import { noOverlay } from '../../../geometry/views/overlay.ts';
+import { nothingOver } from '../../../geometry/views/laid-over.ts';
 import type { Built } from '../store.ts';
 import type { Fit } from './fit.ts';
 
@@ -15,7 +15,7 @@ export const layingOf = (
   { job, design }: Built,
   heights: number,
   text: number,
-  others = noOverlay,
+  others = nothingOver,
 ): Omit<Fit, 'room' | 'seed'> => {
   const say = sayWith(job.show);
   if (name === 'three') return { draw: (em) => threeViews(job, design, em, say, heights, others), say, text };

@@ -9,7 +9,8 @@ import { layOut, sayWith } from '../../../geometry/layout.ts';
 import { bounds } from '../../../geometry/shape/index.ts';
 import { distanceTo } from '../../../geometry/shape/nearest.ts';
 import { threeViews, views } from '../../../geometry/views/index.ts';
-import { noOverlay, overlay } from '../../../geometry/views/overlay.ts';
+import { nothingOver } from '../../../geometry/views/laid-over.ts';
+import { overlay } from '../../../geometry/views/overlay.ts';
 import { randomJob } from '../../random-job.ts';
 import { built, workedExample } from '../../solved.ts';
 
@@ -27,8 +28,8 @@ const pathOf = (marks: readonly Mark[], id: string) => {
 
 describe('alternatives laid over the present design', () => {
   it('draws nothing of an alternative that is the present design again', () => {
-    expect(overlay(present, [])).toBe(noOverlay);
-    expect(overlay(present, [other('A', {})])).toEqual(noOverlay);
+    expect(overlay(present, [])).toBe(nothingOver);
+    expect(overlay(present, [other('A', {})])).toEqual(nothingOver);
   });
 
   it('draws of each only the outlines that differ, thin and unfilled, each with its letter', () => {
