@@ -52,3 +52,21 @@ export const turnPath = (p: Path, angle: number, about: Point = { x: 0, y: 0 }):
   const still = rotate({ x: -about.x, y: -about.y }, angle);
   return place(p, { turn: angle, dx: about.x + still.x, dy: about.y + still.y });
 };
+
+const scaledSegment = (s: Segment, k: number): Segment => {
+  const at = (p: Point): Point => ({ x: p.x * k, y: p.y * k });
+  switch (s.kind) {
+    case 'line':
+      return { kind: 'line', from: at(s.from), to: at(s.to) };
+    case 'arc':
+      return { ...s, centre: at(s.centre), radius: s.radius * k };
+    case 'cubic':
+      return { kind: 'cubic', from: at(s.from), c1: at(s.c1), c2: at(s.c2), to: at(s.to) };
+  }
+};
+
+/** The path k times as large about the origin, k > 0: for sketches; nothing that is cut is ever scaled. */
+export const scaled = (p: Path, k: number): Path => ({
+  segments: p.segments.map((s) => scaledSegment(s, k)),
+  closed: p.closed,
+});

@@ -56,6 +56,8 @@ export async function makeFiles(job: Settled, design: Design, paper: PaperId, as
       ...piecesOf(job)
         .filter(({ ownPage }) => !ownPage)
         .flatMap((piece) => drawPiece(piece, job, design, shop))
+        // A page that is only read or written on is no template: it comes in the PDF, where it is asked for.
+        .filter(({ ownPage }) => !ownPage)
         .map((piece) => ({ name: `pieces/${piece.id}.svg`, content: svg(pieceSheet(piece, info, say)) })),
       { name: 'templates.pdf', content: pdf },
       { name: 'report.json', content: `${JSON.stringify(report(job, design, asked), null, 2)}\n` },

@@ -8,6 +8,7 @@ import { finishMask } from './finish-mask.ts';
 import { footprint } from './footprint.ts';
 import { insideCaulPiece } from './inside-caul.ts';
 import { locatingStrip } from './locating-strip.ts';
+import { measuringSheet } from './measuring-sheet.ts';
 import type { Piece, Template } from './piece.ts';
 import { pinStrip } from './pin-strip.ts';
 import { plateCapPiece } from './plate-cap.ts';
@@ -37,6 +38,7 @@ export const pieces: readonly Piece[] = [
   saddleCrown,
   radiusGauges,
   benchTicket,
+  measuringSheet,
 ];
 
 /** The templates that a job has, in bench order. */

@@ -3,7 +3,7 @@ import { pointOn } from '../../../geometry/shape/along.ts';
 import { area, pathLength } from '../../../geometry/shape/measure.ts';
 import { pen } from '../../../geometry/shape/path.ts';
 import { distance, point, rotate } from '../../../geometry/shape/point.ts';
-import { mirrorX, place, placePoint, translate, turnPath } from '../../../geometry/shape/transform.ts';
+import { mirrorX, place, placePoint, scaled, translate, turnPath } from '../../../geometry/shape/transform.ts';
 import type { Path, Point } from '../../../geometry/shape/types.ts';
 
 const shape = pen(point(1, 2))
@@ -44,5 +44,11 @@ describe('moving, mirroring and turning', () => {
     expect(distance(placePoint(point(2, 3), placing), point(97, 8))).toBeLessThan(1e-12);
     runsAlong(place(shape, placing), (p) => placePoint(p, placing));
     expect(pathLength(place(shape, placing))).toBeCloseTo(pathLength(shape), 10);
+  });
+
+  it('scales a sketch about the origin, its arcs with it', () => {
+    runsAlong(scaled(shape, 0.4), (p) => point(p.x * 0.4, p.y * 0.4));
+    expect(scaled(shape, 0.4).segments[1]).toMatchObject({ kind: 'arc', radius: 3 * 0.4 });
+    expect(area(scaled(shape, 2))).toBeCloseTo(4 * area(shape), 9);
   });
 });
