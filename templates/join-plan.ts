@@ -3,15 +3,20 @@ import type { Point } from '../geometry/shape/types.ts';
 import type { Size } from './packing.ts';
 import { line, straight } from './primitive.ts';
 import type { Tile, Tiling } from './tiles.ts';
+import { wrap } from './wrap.ts';
 
 /** Height of the strip that says how the pages join, mm. */
 export const planHeight = 22;
-const planWidth = 46;
 const planText = 3;
+/** Of the strip's width the plan takes at most this share; its words stand beside it. */
+const planShare = 0.33;
+const beside = 4;
+const sayText = 2.7;
+const leading = 3.8;
 
-/** A small plan of how the pages join, this one's outline wide, and what to do with them; its top left corner at `at`. */
-export const joinPlan = (at: Point, size: Size, tile: Tile, { tiles }: Tiling): readonly Primitive[] => {
-  const scale = Math.min(planWidth / size.width, planHeight / size.height);
+/** A small plan of how the pages join, this one's outline wide, and what to do with them; in a strip whose top left corner is at `at`, `width` mm wide. */
+export const joinPlan = (at: Point, width: number, size: Size, tile: Tile, { tiles }: Tiling): readonly Primitive[] => {
+  const scale = Math.min((planShare * width) / size.width, planHeight / size.height);
   const outlines = tiles.flatMap((one): readonly Primitive[] => {
     const own = one === tile;
     const { minX, minY, maxX, maxY } = one.window;
@@ -27,15 +32,19 @@ export const joinPlan = (at: Point, size: Size, tile: Tile, { tiles }: Tiling): 
       { ...line(`plan.${one.name}`, middle, one.name, letter, own), anchor: 'middle' },
     ];
   });
-  const x = at.x + size.width * scale + 5;
+  const left = size.width * scale + beside;
   const says = [
     `Page ${tile.name} of ${tiles.length} that join`,
-    'Prove each page by its check bars.',
-    'Lay page over page until the crosses with the same',
-    'number meet on the joint line (dash, dot, dot); tape.',
+    ...wrap(
+      'Prove each page by its check bars. Lay page over page until the crosses with the same number meet on the joint line (dash, dot, dot), and tape them.',
+      width - left,
+      sayText,
+    ),
   ];
   return [
     ...outlines,
-    ...says.map((text, i) => line(`plan.says${i}`, { x, y: at.y + 4 + i * 4.6 }, text, planText, i === 0)),
+    ...says.map((text, i) =>
+      line(`plan.says${i}`, { x: at.x + left, y: at.y + sayText + i * leading }, text, sayText, i === 0),
+    ),
   ];
 };

@@ -71,7 +71,7 @@ const scalings = (share: number, paper: Paper): readonly string[] => {
 
 /**
  * What a printer did to a page, from what its check bars measure: nothing that matters (true within 0.1 %), scaled it to fit some paper, which is known by its share, or drew it a little long or
- * short, which is corrected from then on. What the page was corrected by already goes into it, so a second reading makes the first one's correction better. A page that is off by more than 3 % is refused,
+ * short, which is corrected from then on. What the page was corrected by already is reckoned in, so that a corrected print can be measured again. A page that is off by more than 3 % is refused,
  * as are readings that do not agree. `mm` says a length in the person's unit.
  */
 export const provePrint = (

@@ -132,7 +132,7 @@ const tiledPages = (block: Block, forms: readonly Form[], overlap: number): read
     titles: [`${block.title} ${tile.name}`],
     faces: [block.face],
     primitives: [
-      ...joinPlan(form.stripAt, placed, tile, tiling),
+      ...joinPlan(form.stripAt, form.room.width, placed, tile, tiling),
       ...moved(
         tilePrimitives(placed.primitives, tile, tiling, overlap),
         form.at.x - tile.window.minX,

@@ -9,6 +9,7 @@ import { pieceSheet } from '../../templates/one-page.ts';
 import { onPaper, type PaperId, papers } from '../../templates/paper.ts';
 import { laySheets, type Sheet } from '../../templates/sheets.ts';
 import { newShop } from '../../templates/shop/index.ts';
+import { withPrinter } from '../../templates/shop/printers.ts';
 import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
 import { sheetInfo } from '../../templates/title-block.ts';
@@ -137,6 +138,75 @@ describe('sheets', () => {
         expect(laid.sort()).toEqual(pieces.map(({ id }) => id).sort());
       }),
       { numRuns: 40 },
+    );
+  });
+
+  it('on paper of any size, with any margin, overlap and correction keep everything apart and inside, or say what to change', () => {
+    const size = fc.tuple(fc.integer({ min: 5, max: 400 }), fc.integer({ min: 5, max: 200 }));
+    const share = fc.double({ min: 0.971, max: 1.03, noNaN: true });
+    const setting = fc.record({
+      width: fc.integer({ min: 100, max: 500 }),
+      height: fc.integer({ min: 100, max: 500 }),
+      margin: fc.integer({ min: 3, max: 30 }),
+      overlap: fc.integer({ min: 5, max: 40 }),
+    });
+    fc.assert(
+      fc.property(
+        fc.array(size, { minLength: 1, maxLength: 3 }),
+        setting,
+        share,
+        share,
+        (sizes, paper, across, down) => {
+          const shop = withPrinter(
+            { ...newShop(), paper: { ...newShop().paper, ...paper, size: 'typed' } },
+            { id: 'p', name: 'P', across, down, date: '', readings: [] },
+          );
+          let sheets: readonly Sheet[];
+          try {
+            sheets = laySheets(
+              sizes.map(([width, height], i) => slab(`s${i}s`, width, height)),
+              shop,
+              info,
+              say,
+            );
+          } catch (error) {
+            expect(error).toBeInstanceOf(RangeError);
+            expect(String(error)).toMatch(/Choose /);
+            return;
+          }
+          for (const { primitives, width, height, correction } of sheets) {
+            const parts = [
+              /^check\.x/,
+              /^check\.y/,
+              /^check\.far\.x/,
+              /^check\.far\.y/,
+              /^title\./,
+              /^legend\./,
+              /^plan\./,
+            ];
+            const pieces = sizes.map((_, i) => new RegExp(`^s${i}s\\.`));
+            const boxes = [...parts, ...pieces].flatMap((part) => {
+              const own = primitives.filter(({ id }) => part.test(id));
+              return own.length > 0 ? [{ part, box: boundsOfPrimitives(own) }] : [];
+            });
+            boxes.forEach(({ part, box }, i) => {
+              for (const other of boxes.slice(i + 1))
+                expect(overlap(box, other.box), `${part} over ${other.part}`).toBe(false);
+            });
+            // On the sheet as it is printed right, and on the page that is stretched for the printer.
+            const { minX, minY, maxX, maxY } = boundsOfPrimitives(primitives);
+            for (const [x, y] of [
+              [1, 1],
+              [correction?.across ?? Number.NaN, correction?.down ?? Number.NaN],
+            ] as const) {
+              const inside = [width / 2 - x * (width / 2 - minX), width / 2 - x * (maxX - width / 2)];
+              const upright = [height / 2 - y * (height / 2 - minY), height / 2 - y * (maxY - height / 2)];
+              expect(Math.min(...inside, ...upright)).toBeGreaterThanOrEqual(paper.margin - 1e-9);
+            }
+          }
+        },
+      ),
+      { numRuns: 60 },
     );
   });
 
