@@ -61,6 +61,13 @@ describe('looking closer', () => {
     expect(view.left + view.width).toBeGreaterThan(minX);
   });
 
+  it('never shows empty paper, as where another job’s bridge lies nearer to the nut', () => {
+    const { view } = seen({ scale: 4 * fitted.scale, at: { view: 'above', point: { x: 0, y: -300 } } });
+    const { minY, maxY } = boundsOf(fitted.marks.flatMap((m) => (m.kind === 'path' ? [m.path] : [])));
+    expect(view.top).toBeLessThan(maxY);
+    expect(view.top + view.height).toBeGreaterThan(minY);
+  });
+
   it('stays at the same place of the bridge when heights are stretched otherwise', () => {
     const near = closer(fitted, seen(undefined), 5, px);
     expect(near.at?.view).toBe('tail');

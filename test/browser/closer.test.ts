@@ -79,7 +79,8 @@ describe('the tools', () => {
     const page = await openPage(desk);
     await page.getByLabel('Shown').selectOption('tail');
     await button(page, 'Ruler').click();
-    const reading = page.getByRole('region', { name: 'Ruler' }).getByRole('status');
+    const reading = page.getByRole('region', { name: 'Ruler' }).getByRole('status').first();
+    const readOut = page.getByRole('region', { name: 'Ruler' }).getByRole('status').last();
     await reading.waitFor();
     const gap = await text(page, 'gap.A2.value');
     const line = await box(page, 'gap.A2');
@@ -95,6 +96,10 @@ describe('the tools', () => {
     await page.keyboard.press('Enter');
     for (let k = 0; k < 5; k += 1) await page.keyboard.press('ArrowRight');
     await page.keyboard.press('Shift+ArrowDown');
+    // What catches the cross is read out while keys move it.
+    await expect
+      .poll(() => readOut.textContent())
+      .toMatch(/^(end|crossing|centre|middle|square|on the edge|free).*, Distance/);
     await page.keyboard.press('n');
     await page.keyboard.press('Enter');
     await expect.poll(() => reading.textContent()).toMatch(/^Distance \d+\.\d+ mm · across \d/);

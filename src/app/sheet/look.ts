@@ -30,10 +30,15 @@ const middleOf = ({ view }: Pick<Fitted, 'view'>): Point => ({
   y: view.top + view.height / 2,
 });
 
+/** A place kept on a fitted drawing, mm. */
+const keptOn = ({ view: { left, top, width, height } }: Pick<Fitted, 'view'>, { x, y }: Point): Point => ({
+  x: clamp(x, left, left + width),
+  y: clamp(y, top, top + height),
+});
+
 /** The look that shows a place of the drawing, mm, in the middle of the frame: kept on the drawing, and within reason. */
 const lookFor = (fitted: Fitted, scale: number, middle: Point): Look => {
-  const { left, top, width, height } = fitted.view;
-  const point = { x: clamp(middle.x, left, left + width), y: clamp(middle.y, top, top + height) };
+  const point = keptOn(fitted, middle);
   const view = viewUnder(fitted.places, point);
   const place = fitted.places[view] as Place;
   return { scale: scaleWithin(fitted, scale), at: { view, point: inView(place, point) } };
@@ -116,7 +121,8 @@ export const lookAt = (
 ): Fitted => {
   const scale = look === undefined ? fitted.scale : scaleWithin(fitted, look.scale);
   const place = look?.at && fitted.places[look.at.view];
-  const middle = look?.at && place ? onDrawing(place, look.at.point) : middleOf(fitted);
+  // Another job's drawing may lie elsewhere.
+  const middle = look?.at && place ? keptOn(fitted, onDrawing(place, look.at.point)) : middleOf(fitted);
   const height = options.exactly ?? Math.max(fitted.height, options.high ?? 0);
   const view = { width: fitted.width / scale, height: height / scale };
   return {
