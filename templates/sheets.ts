@@ -142,9 +142,14 @@ const tiledPages = (block: Block, forms: readonly Form[], overlap: number): read
   }));
 };
 
+/** A drawing made for its page's room may be larger than that by what sums leave in their last digits, mm. */
+const hair = 1e-6;
+
 /** A block on a page by itself, at the top left of its room; parted over pages where it is larger. */
 const ownPages = (block: Block, shop: Shop): readonly Page[] => {
-  const form = ownForms(shop).find(({ room }) => block.width <= room.width && block.height <= room.height);
+  const form = ownForms(shop).find(
+    ({ room }) => block.width <= room.width + hair && block.height <= room.height + hair,
+  );
   if (!form) return tiledPages(block, formsOf(shop, { entries: [], strip: planHeight, far: true }), shop.paper.overlap);
   return [{ form, titles: [block.title], faces: [], primitives: moved(block.primitives, form.at.x, form.at.y) }];
 };
