@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { freeLetters } from '../../../geometry/alternatives.ts';
 import { letters } from '../../../geometry/schema/alternatives.ts';
 import { fieldId } from '../numbers/use-field.ts';
@@ -20,19 +20,22 @@ export const Compare = () => {
   const job = useBenchState((state) => state.job);
   const solved = useBenchState((state) => state.solved);
   const designs = useMemo(() => designsOf({ job, solved }), [job, solved]);
+  // What is typed comes first; what stands beside each other follows as soon as there is time.
+  const seen = useDeferredValue(designs);
+  const seenJob = useDeferredValue(job);
   const isFull = freeLetters(job).length === 0;
   const hasOthers = designs.length > 1;
-  const [added, setAdded] = useState<string | undefined>();
+  const [added, setAdded] = useState<{ readonly letter: string | undefined }>();
   // What was just kept is named next.
   useEffect(() => {
-    if (added !== undefined) document.getElementById(fieldId(`alternatives.list.${added}.name`))?.focus();
+    if (added) document.getElementById(fieldId(`alternatives.list.${added.letter}.name`))?.focus();
   }, [added]);
   return (
     <section className="compare" aria-labelledby="compare-title">
       <h2 id="compare-title">{says.label}</h2>
       {!hasOthers && <p>{says.about}</p>}
       <div className="making">
-        <button type="button" disabled={isFull} onClick={() => setAdded(bench.addAlternative())}>
+        <button type="button" disabled={isFull} onClick={() => setAdded({ letter: bench.addAlternative() })}>
           {says.add}
         </button>
         {isFull ? <p>{says.full(letters.length)}</p> : <Radii />}
@@ -41,9 +44,9 @@ export const Compare = () => {
         <>
           <List designs={designs} />
           <h3>{says.beside}</h3>
-          <Smalls designs={designs} />
-          <Table job={job} designs={designs} />
-          <Chart designs={designs} />
+          <Smalls designs={seen} />
+          <Table job={seenJob} designs={seen} />
+          <Chart designs={seen} />
         </>
       )}
     </section>

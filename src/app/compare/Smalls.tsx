@@ -1,4 +1,4 @@
-import { useId, useMemo } from 'react';
+import { memo, useId, useMemo } from 'react';
 import type { Drawing, Primitive } from '../../../geometry/drawing.ts';
 import { boundsOfPrimitives, layOut } from '../../../geometry/layout.ts';
 import type { Bounds } from '../../../geometry/shape/types.ts';
@@ -19,11 +19,22 @@ const pad = 2;
 /** Without words there is nothing to be laid out by its size. */
 const lay = ({ marks }: Drawing): readonly Primitive[] => layOut(marks, { em: 1, say: () => '' });
 
-const drawn = (built: Built) => {
-  const { across, above } = smallViews(built.job, built.design, heights);
-  return { across: lay(across), above: lay(above) };
+interface Drawn {
+  readonly across: readonly Primitive[];
+  readonly above: readonly Primitive[];
+}
+
+const known = new WeakMap<Built['job'], Drawn>();
+
+/** A design as it stands beside others, drawn once: while one is worked at, the others stay as they are. */
+const drawn = ({ job, design }: Built): Drawn => {
+  const before = known.get(job);
+  if (before !== undefined) return before;
+  const { across, above } = smallViews(job, design, heights);
+  const now = { across: lay(across), above: lay(above) };
+  known.set(job, now);
+  return now;
 };
-type Drawn = ReturnType<typeof drawn>;
 
 /** A box for all the drawings of one kind: as wide as the widest, so that all have one scale and stand on one line. */
 const boxFor = (all: readonly Drawn[], view: keyof Drawn): Bounds =>
@@ -53,7 +64,7 @@ const Small = ({ primitives, box, title }: { primitives: readonly Primitive[]; b
 };
 
 /** The designs beside each other, small and on one scale: across at the saddle with its crown, and from above. One that cannot be built says why in its list above. */
-export const Smalls = ({ designs }: { designs: readonly Compared[] }) => {
+export const Smalls = memo(({ designs }: { designs: readonly Compared[] }) => {
   const all = useMemo(
     () => designs.flatMap((one) => (one.solved.ok ? [{ ...one, built: one.solved, drawn: drawn(one.solved) }] : [])),
     [designs],
@@ -87,4 +98,4 @@ export const Smalls = ({ designs }: { designs: readonly Compared[] }) => {
       </ul>
     </>
   );
-};
+});
