@@ -24,7 +24,8 @@ const stretchPath = (path: Path, factor: number): Path => ({
 /** The title, saying how far the view is stretched. One that ends at a dimension may then stand over it: a stretched one holds its value inside. */
 const longerTitle = ({ label, anchor, shift = { dx: 0, dy: 0 } }: NoteMark, factor: number) => ({
   label: [...label, ` · heights ${factor}×`],
-  shift: anchor === 'end' ? { dx: shift.dx + 1.6, dy: shift.dy } : shift,
+  // By one figure more from ten times on.
+  shift: anchor === 'end' ? { dx: shift.dx + (factor < 10 ? 1.6 : 2.2), dy: shift.dy } : shift,
 });
 
 const stretchMark = (mark: Mark, factor: number): Mark => {
