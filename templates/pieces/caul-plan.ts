@@ -70,7 +70,6 @@ export const caulPlan = (
       { x: right, y: saddleLineAt(saddleLine, right) },
       'centre',
     ),
-    note('saddleLine.name', { x: right, y: saddleLineAt(saddleLine, right) }, ['saddle line'], { roams: true }),
     note('bass', { x: minX, y: minY }, ['bass'], { anchor: 'start', bold: true, shift: { dx: 0, dy: -0.6 } }),
     note('treble', { x: maxX, y: minY }, ['treble'], { anchor: 'end', bold: true, shift: { dx: 0, dy: -0.6 } }),
     note('towardsNut', { x: 0, y: minY - ON }, ['towards the nut ↑'], { shift: { dx: 0, dy: -0.4 } }),
@@ -78,5 +77,8 @@ export const caulPlan = (
     upright('depth', { x: minX, y: minY }, { x: minX, y: maxY }, minX, -3),
   ];
   const seen = forHand(marks, job.hand);
-  return [...(seenFrom === 'below' ? mirrored(seen) : seen), ...notesUnder(maxY, 6.4, below)];
+  return [
+    ...(seenFrom === 'below' ? mirrored(seen) : seen),
+    ...notesUnder(maxY, 6.4, [['lines', ['chain lines: centre line and saddle line']], ...below]),
+  ];
 };

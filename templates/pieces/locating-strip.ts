@@ -20,10 +20,11 @@ const BEHIND = 16;
 const ON = 8;
 /** Half the length of a tick on a strip's middle line, mm. */
 const TICK = 5;
-/** Where lines of words run along a strip, mm aside of its middle; and the height of the small ones, in ems. */
+/** Where lines of words run along a strip, mm aside of its middle; and the height of small ones, in ems. */
 const NEAR = 3.6;
 const FAR = 8.6;
 const SMALL = 0.7;
+const TINY = 0.6;
 /** Rows of break points on the middle strip: from one to the next, and the first one behind fret 12, mm. */
 const ROW = 4;
 const FIRST = 8;
@@ -50,7 +51,8 @@ const stripMarks = (job: Settled, design: Design, { id, across, string }: Strip)
       turn: -90,
       bold,
       scale: bold ? 1 : 0.85,
-      shift: { dx: bold ? 0.36 : 0.3, dy: 0 },
+      // Read from the right whichever hand: the mirror image turns this shift round.
+      shift: { dx: (job.hand === 'left' ? -1 : 1) * (bold ? 0.36 : 0.3), dy: 0 },
     });
   const tick = (name: string, y: number): Mark => showLine(`${id}.${name}`, { x: -TICK, y }, { x: TICK, y });
   return [
@@ -63,7 +65,7 @@ const stripMarks = (job: Settled, design: Design, { id, across, string }: Strip)
         `${id}.break.${s.id}`,
         { x: 0, y: fret12 + FIRST + ROW * k },
         [`${shortName(s.name)} `, fixedLength(s.breakX - fret12)],
-        { scale: SMALL },
+        { scale: TINY },
       ),
     ),
     showLine(`${id}.middle`, { x: 0, y: listed.length > 0 ? listEnd : fret12 }, { x: 0, y: line(0) + ON }, 'centre'),

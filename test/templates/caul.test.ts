@@ -3,7 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { setAt } from '../../geometry/fields.ts';
 import { bounds, end, start } from '../../geometry/shape/index.ts';
 import type { Arc, Path } from '../../geometry/shape/types.ts';
-import { drawPiece, piecesOf } from '../../templates/pieces/index.ts';
+import { caulPiece } from '../../templates/pieces/caul.ts';
+import { piecesOf } from '../../templates/pieces/index.ts';
+import { insideCaulPiece } from '../../templates/pieces/inside-caul.ts';
 import { newShop, type Shop } from '../../templates/shop/index.ts';
 import { built } from '../solved.ts';
 import { footprintJobs, fullJob, oldTop } from './full-job.ts';
@@ -12,7 +14,7 @@ const shopWith = (caul: Partial<Shop['caul']> = {}): Shop => ({ ...newShop(), ca
 
 const drawn = (id: string, asked = oldTop(), shop = shopWith()) => {
   const { job, design } = built(asked);
-  const drawings = piecesOf(job).flatMap((piece) => drawPiece(piece, job, design, shop));
+  const drawings = [caulPiece, insideCaulPiece].flatMap((piece) => piece.draw(job, design, shop));
   const marks = drawings.find((drawing) => drawing.id === id)?.marks ?? [];
   const find = (mark: string) => marks.find((one) => one.id === mark);
   const path = (mark: string): Path => {

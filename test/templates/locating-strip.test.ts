@@ -2,23 +2,24 @@
 import { describe, expect, it } from 'vitest';
 import { setAt } from '../../geometry/fields.ts';
 import type { Job } from '../../geometry/job.ts';
-import { layOut, sayWith } from '../../geometry/layout.ts';
+import { boundsOfPrimitives, layOut, sayWith } from '../../geometry/layout.ts';
 import { bounds, end, start } from '../../geometry/shape/index.ts';
 import type { Path } from '../../geometry/shape/types.ts';
-import { drawnPiece } from '../drawn.ts';
+import { locatingStrip } from '../../templates/pieces/locating-strip.ts';
+import { newShop } from '../../templates/shop/index.ts';
 import { built } from '../solved.ts';
 import { footprintJobs, oldTop } from './full-job.ts';
 
 const drawn = (asked: Job = oldTop()) => {
   const { job, design } = built(asked);
-  const { marks } = drawnPiece('locating-strip', job, design);
+  const { marks } = locatingStrip.draw(job, design, newShop());
   const path = (id: string): Path => {
     const found = marks.find((mark) => mark.id === id);
     if (found?.kind !== 'path') throw new Error(`no ${id}`);
     return found.path;
   };
   const texts = layOut(marks, { em: 3.5, say: sayWith(job.show) }).flatMap((p) => (p.kind === 'text' ? [p] : []));
-  return { marks, path, design, said: (id: string) => texts.find((text) => text.id === id)?.text };
+  return { marks, path, design, texts, said: (id: string) => texts.find((text) => text.id === id)?.text };
 };
 /** Where a straight mark crosses a strip's middle. */
 const crossing = (path: Path, middle: number): number => {
@@ -56,6 +57,15 @@ describe('the locating strips', () => {
     const left = drawn(setAt(oldTop(), 'hand', 'left'));
     expect(bounds(left.path('bass.outline')).minX).toBeCloseTo(-bounds(path('bass.outline')).maxX, 9);
     expect(left.said('bass.toSaddle')).toBe(said('bass.toSaddle'));
+    // No word runs over a strip's edge.
+    for (const one of [drawn(), left])
+      for (const text of one.texts) {
+        const strip = text.id.split('.')[0];
+        if (strip !== 'bass' && strip !== 'centre' && strip !== 'treble') continue;
+        const [words, edges] = [boundsOfPrimitives([text]), bounds(one.path(`${strip}.outline`))];
+        expect(words.minX, text.text).toBeGreaterThan(edges.minX);
+        expect(words.maxX, text.text).toBeLessThan(edges.maxX);
+      }
   });
 
   it('show the edge that the footprint has under each strip, where it is no straight one', () => {
