@@ -26,6 +26,8 @@ export interface Sheet {
 /** A sheet before it is numbered: its form, and what lies on it. */
 interface Page {
   readonly form: Form;
+  /** The first of the blocks that lie on it. */
+  readonly first: Block;
   readonly titles: readonly string[];
   readonly faces: readonly string[];
   readonly primitives: readonly Primitive[];
@@ -52,7 +54,7 @@ export const laySheets = (
   const near = shared.length === 0 ? [] : formsFor({ far: false });
   const far = near.length === 0 ? [] : formsFor({});
   const { overlap } = shop.paper;
-  const pages = [
+  const laid: readonly Page[] = [
     ...packedPages(
       shared.filter((b) => roomy(b, far)),
       far,
@@ -62,8 +64,10 @@ export const laySheets = (
       near,
     ),
     ...shared.filter((b) => !roomy(b, near)).flatMap((b) => tiledPages(b, formsFor({ strip: planHeight }), overlap)),
-    ...own.flatMap((block) => ownPages(block, shop)),
   ];
+  // In bench order, by the first piece on each page.
+  const inOrder = laid.toSorted((a, b) => blocks.indexOf(a.first) - blocks.indexOf(b.first));
+  const pages = [...inOrder, ...own.flatMap((block) => ownPages(block, shop))];
   const printer = chosenPrinter(shop.printers);
   return pages.map(({ form, titles, faces, primitives }, i) => {
     const { paper, lying, correction } = form;
@@ -111,6 +115,7 @@ const packedPage = (form: Form, blocks: readonly Block[], places: readonly Packe
   });
   return {
     form,
+    first: blocks[Math.min(...places.map(({ index }) => index))] as Block,
     titles: laid.map(({ block }) => block.title),
     faces: laid.map(({ block }) => block.face),
     primitives: laid.flatMap(({ block, x, y }) => moved(block.primitives, form.at.x + x, form.at.y + y)),
@@ -129,6 +134,7 @@ const tiledPages = (block: Block, forms: readonly Form[], overlap: number): read
   const tiling = tilingOf(placed, form.room, overlap);
   return tiling.tiles.map((tile) => ({
     form,
+    first: block,
     titles: [`${block.title} ${tile.name}`],
     faces: [block.face],
     primitives: [
@@ -151,5 +157,6 @@ const ownPages = (block: Block, shop: Shop): readonly Page[] => {
     ({ room }) => block.width <= room.width + hair && block.height <= room.height + hair,
   );
   if (!form) return tiledPages(block, formsOf(shop, { entries: [], strip: planHeight, far: true }), shop.paper.overlap);
-  return [{ form, titles: [block.title], faces: [], primitives: moved(block.primitives, form.at.x, form.at.y) }];
+  const primitives = moved(block.primitives, form.at.x, form.at.y);
+  return [{ form, first: block, titles: [block.title], faces: [], primitives }];
 };

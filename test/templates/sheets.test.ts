@@ -58,9 +58,8 @@ const groupBounds = (sheet: Sheet, prefix: string) =>
 
 const texts = (sheet: Sheet) => sheet.primitives.flatMap((p) => (p.kind === 'text' ? [p.text] : []));
 
-/** The length of a straight line in a sheet's SVG file, mm on paper, and the way it runs. */
-const barInSvg = (sheet: Sheet, id: string) => {
-  const svg = readSvg(toSvg(sheet.primitives, { ...sheet, window: svgWindow() }));
+/** The length of a straight line in an SVG file, mm on paper, and the way it runs. */
+const barInSvg = (svg: ReturnType<typeof readSvg>, id: string) => {
   const bar = svg.elements.find((element) => element.id === id);
   const segments = bar?.paths.flatMap((path) => path.segments) ?? [];
   const [line] = segments;
@@ -71,6 +70,8 @@ const barInSvg = (sheet: Sheet, id: string) => {
 };
 
 const expectCheckBars = (sheet: Sheet) => {
+  const bars = sheet.primitives.filter(({ id }) => id.startsWith('check.'));
+  const svg = readSvg(toSvg(bars, { ...sheet, window: svgWindow() }));
   // 4 in = 101.6 mm: international yard and pound agreement, 1959. The limit is a hundredth of a millimetre.
   for (const [id, dx, dy] of [
     ['check.x100', 100, 0],
@@ -78,9 +79,17 @@ const expectCheckBars = (sheet: Sheet) => {
     ['check.y100', 0, 100],
     ['check.y4in', 0, 101.6],
   ] as const) {
-    const bar = barInSvg(sheet, id);
+    const bar = barInSvg(svg, id);
     expect(Math.abs(bar.dx - dx), id).toBeLessThan(0.01);
     expect(Math.abs(bar.dy - dy), id).toBeLessThan(0.01);
+  }
+  // The longer ones on the opposite edges, as far as there is room for them.
+  for (const { id } of bars) {
+    const [, way, length] = /^check\.far\.([xy])(\d+)$/.exec(id) ?? [];
+    if (length === undefined) continue;
+    const bar = barInSvg(svg, id);
+    expect(Math.abs((way === 'x' ? bar.dx : bar.dy) - Number(length)), id).toBeLessThan(0.01);
+    expect(way === 'x' ? bar.dy : bar.dx, id).toBeLessThan(0.01);
   }
 };
 
@@ -99,7 +108,11 @@ describe('papers', () => {
 describe('sheets', () => {
   it.each(paperIds)('on %s have check bars in both directions that measure true in the file', (id) => {
     const sheets = laySheets([slab('a', 150, 100), slab('b', 150, 100), slab('c', 60, 20)], on(id), info, say);
-    for (const sheet of sheets) expectCheckBars(sheet);
+    for (const sheet of sheets) {
+      expectCheckBars(sheet);
+      const ids = sheet.primitives.map((p) => p.id);
+      expect(ids).toEqual(expect.arrayContaining(['check.far.x150', 'check.far.y150']));
+    }
     const sides = [papers[id].width, papers[id].height].sort();
     for (const { width, height } of sheets) expect([width, height].sort()).toEqual(sides);
   });
@@ -239,6 +252,16 @@ describe('sheets', () => {
     expect(texts(one[0] as Sheet)).toContain('1 of 1');
     const two = laySheets([slab('a', 160, 120), slab('b', 160, 120)], on('a4'), info, say);
     expect(two.map((sheet) => texts(sheet).filter((text) => / of 2$/.test(text)))).toEqual([['1 of 2'], ['2 of 2']]);
+  });
+
+  it('come in bench order, by the first piece on each, pages of words last', () => {
+    const words = { ...slab('words', 40, 20), ownPage: true as const };
+    const pieces = [words, slab('a', 60, 20), slab('b', 400, 60), slab('c', 160, 120), slab('d', 150, 110)];
+    const titles = laySheets(pieces, on('a4'), info, say).map(({ title }) => title);
+    const first = titles.map((title) => 'abcdw'.indexOf(title.charAt('Slab '.length)));
+    expect(first).toEqual(first.toSorted((a, b) => a - b));
+    expect(titles.at(-1)).toBe('Slab words');
+    expect(titles).toContain('Slab b A1');
   });
 
   it('take a piece more beside the templates as they are', () => {
