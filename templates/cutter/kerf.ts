@@ -32,7 +32,10 @@ const narrowest = (contour: Contour, tooWide: number): number => {
   return (fits + not) / 2;
 };
 
-const wayOut: Label = ['. Take a narrower tool (cutter.tool), or let it run on the line (cutter.side).'];
+const wayOut = ({ stroke }: Contour): string =>
+  stroke.purpose === 'drill'
+    ? '. Take a narrower tool (cutter.tool), or mark holes by crosses or dots (cutter.holes).'
+    : '. Take a narrower tool (cutter.tool), or let it run on the line (cutter.side).';
 
 /**
  * The way of the middle of a tool (mm wide) beside a contour: outside a part, inside a window or a hole. A line's is a line, an arc's an arc, a cubic's
@@ -43,7 +46,7 @@ export const kerfBeside = (contour: Contour, tool: number, title: string): Kerf 
   if (tool === 0 || bounds === 'line') return { ok: true, path: stroke.path };
   const name = `In “${title}” the ${stroke.purpose === 'drill' ? 'hole' : 'cut'} “${stroke.id}”`;
   if (!isSimple(stroke.path))
-    return { ok: false, says: [`${name} crosses itself, so no side of it is waste`, ...wayOut] };
+    return { ok: false, says: [`${name} crosses itself, so no side of it is waste`, wayOut(contour)] };
   const [way, ...more] = ways(contour, tool);
   if (way && more.length === 0) return { ok: true, path: way };
   const place = bounds === 'part' ? ' has a bay only ' : ' is only ';
@@ -56,7 +59,7 @@ export const kerfBeside = (contour: Contour, tool: number, title: string): Kerf 
       ' wide; a tool of ',
       fixedLength(tool),
       ' does not get through',
-      ...wayOut,
+      wayOut(contour),
     ],
   };
 };

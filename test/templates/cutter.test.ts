@@ -200,7 +200,9 @@ describe('a file for a cutter', () => {
     expect(await refusal(frame, { tool: 4 })).toEqual([
       'In “Frame” the cut “slot” is only 3.00 mm wide; a tool of 4.00 mm does not get through. Take a narrower tool (cutter.tool), or let it run on the line (cutter.side).',
     ]);
-    expect((await refusal(frame, { tool: 9 })).join()).toContain('the hole “hole” is only 8.00 mm wide');
+    expect(await refusal(frame, { tool: 9 })).toContain(
+      'In “Frame” the hole “hole” is only 8.00 mm wide; a tool of 9.00 mm does not get through. Take a narrower tool (cutter.tool), or mark holes by crosses or dots (cutter.holes).',
+    );
     expect(await refusal(frame, { tool: 4, side: 'line' })).toEqual([]);
     const bay = pen({ x: 0, y: 0 })
       .line({ x: 40, y: 0 })
@@ -273,10 +275,11 @@ describe('a file for a cutter', () => {
     expect(dot?.attributes).toMatchObject({ r: '0.1', cx: String(centre.x), cy: String(centre.y) });
   });
 
-  it('can be made of every template of a job with everything, with a knife', async () => {
+  it('can be made of templates of a job with everything, with a knife', async () => {
     const { job, design } = built(fullJob());
-    for (const drawing of drawnPieces(job, design)) {
-      const [one] = await write(drawing, { tabs: 4 });
+    const some = drawnPieces(job, design).filter((_, k) => k % 4 === 0);
+    for (const drawing of some) {
+      const [one] = await write(drawing, { tabs: 4, letters: 'text' });
       expect(one?.file.elements.some(({ purpose }) => purpose === 'check')).toBe(true);
       expect(one?.svg).not.toMatch(/NaN|Infinity/);
     }
