@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { contentPolicy } from './build/policy.ts';
 import { jobJsonSchema } from './geometry/job-file.ts';
 
 /** Says in one line where the built app is served. */
@@ -66,7 +67,7 @@ const inBrowser = {
 
 export default defineConfig({
   base: './',
-  plugins: [react(), sayAddress(), emitSchema(), emitFontLicence()],
+  plugins: [react(), sayAddress(), emitSchema(), emitFontLicence(), contentPolicy(false)],
   // If the port is taken, the next free one is used.
   preview: { host: '127.0.0.1', port: 4173 },
   build: {

@@ -25,18 +25,28 @@ export function launch(): Promise<Browser> {
   return browser;
 }
 
+/** How the app is opened otherwise than usual. */
+export interface Opened {
+  /** Where it is served, with a slash at its end, or the file that it is; usually where the build of this run is. */
+  readonly url?: string;
+  /** Whether it may put itself where it needs no network. Not usually, as each test's page would fetch all of it. */
+  readonly serviceWorkers?: 'allow' | 'block';
+}
+
 /**
  * A fresh page with the app loaded, in a context of its own (no storage from elsewhere). To be called inside a test, which fails at its
- * end if the page wrote an error to the console, threw one, or asked for anything outside the app's own origin.
+ * end if the page wrote an error to the console, threw one, did what its content security policy forbids, or asked for anything outside
+ * the app's own origin.
  */
-export async function openPage(window: Window): Promise<Page> {
+export async function openPage(window: Window, opened: Opened = {}): Promise<Page> {
   const { width, height, touch = false, dark = false } = window;
-  const url = inject('url');
+  const { url = inject('url'), serviceWorkers = 'block' } = opened;
   const context = await (await launch()).newContext({
     viewport: { width, height },
     hasTouch: touch,
     isMobile: touch,
     colorScheme: dark ? 'dark' : 'light',
+    serviceWorkers,
   });
   const complaints: string[] = [];
   onTestFinished(async () => {
@@ -44,18 +54,29 @@ export async function openPage(window: Window): Promise<Page> {
     expect(complaints, 'what the page did wrong').toEqual([]);
   });
 
-  const origin = new URL(url).origin;
-  const stays = (address: string) => /^(data|blob|about):/.test(address) || new URL(address).origin === origin;
+  const { origin, protocol } = new URL(url);
+  const stays = (address: string) =>
+    /^(data|blob|about):/.test(address) ||
+    (protocol === 'file:' ? address === url : new URL(address).origin === origin);
   context.on('request', (request) => {
     if (!stays(request.url())) complaints.push(`asked for ${request.url()}, outside its own origin`);
   });
-  await context.route('**/*', (route) => (stays(route.request().url()) ? route.continue() : route.abort()));
+  // What a service worker lets through is not seen here; what it asks for itself is told above.
+  if (serviceWorkers === 'block')
+    await context.route('**/*', (route) => (stays(route.request().url()) ? route.continue() : route.abort()));
   context.on('page', (page) => {
     page.on('websocket', (socket) => complaints.push(`opened the socket ${socket.url()}`));
     page.on('console', (message) => {
       if (message.type() === 'error') complaints.push(`wrote to the console: ${message.text()}`);
     });
     page.on('pageerror', (error) => complaints.push(`threw ${error.stack ?? error.message}`));
+  });
+  await context.exposeFunction('tellViolation', (what: string) => complaints.push(what));
+  await context.addInitScript(() => {
+    document.addEventListener('securitypolicyviolation', ({ effectiveDirective, blockedURI, sourceFile }) => {
+      const { tellViolation } = globalThis as unknown as { tellViolation: (what: string) => void };
+      tellViolation(`did what the policy's ${effectiveDirective} forbids: ${blockedURI} in ${sourceFile}`);
+    });
   });
 
   const page = await context.newPage();
