@@ -35,12 +35,19 @@ export const isMarkedIn = (radius: number | 'flat', unit: LengthUnit): boolean =
 const bend = (radius: number | 'flat'): number => (radius === 'flat' ? 0 : 1 / radius);
 
 /**
- * Gauges whose radii span one: those marked in the unit that lie nearest to it, as many tighter as flatter as far as there are any, `count` in all; tightest first. The radius itself is not among them. Nearness goes by
+ * Gauges whose radii span one: those marked in the unit that lie nearest to it, as many tighter as flatter as far as there are any, `count` in all; tightest first. The radius itself is not among them, nor are those that there are `already`. Nearness goes by
  * how much they bend (1/R), as that is what is seen.
  */
-export const gaugesAbout = (radius: number | 'flat', unit: LengthUnit, count: number): readonly (number | 'flat')[] => {
+export const gaugesAbout = (
+  radius: number | 'flat',
+  unit: LengthUnit,
+  count: number,
+  already: readonly (number | 'flat')[] = [],
+): readonly (number | 'flat')[] => {
+  const isThere = (one: number | 'flat') =>
+    [radius, ...already].some((other) => Math.abs(bend(one) - bend(other)) <= 1e-9);
   const others = gaugeRadii
-    .filter((one) => isMarkedIn(one, unit) && Math.abs(bend(one) - bend(radius)) > 1e-9)
+    .filter((one) => isMarkedIn(one, unit) && !isThere(one))
     .toSorted((a, b) => bend(b) - bend(a));
   const tighter = others.filter((one) => bend(one) > bend(radius));
   const flatter = others.filter((one) => bend(one) < bend(radius));

@@ -133,6 +133,7 @@ describe('a row of radii', () => {
   it('spans the present radius with gauges of the unit, as many on either side as there are', () => {
     expect(gaugesAbout(508, 'in', 4)).toEqual([14 * 25.4, 15 * 25.4, 16 * 25.4, 'flat']);
     expect(gaugesAbout(325, 'mm', 4)).toEqual([250, 300, 350, 400]);
+    expect(gaugesAbout(325, 'mm', 4, [300, 350])).toEqual([200, 250, 400, 450]);
     expect(gaugesAbout('flat', 'mm', 2)).toEqual([450, 500]);
     expect(gaugesAbout(150, 'mm', 3)).toEqual([200, 250, 300]);
   });

@@ -19,7 +19,9 @@ export const Radii = () => {
   const [refused, setRefused] = useState<string | undefined>();
   const room = freeLetters(job).length;
   const { topRadius } = job.bridge;
-  const text = typed ?? rowText(gaugesAbout(topRadius, job.show.radius, Math.min(offered, room)), job.show);
+  const already = job.alternatives.list.map(({ bridge }) => bridge.topRadius);
+  const gauges = gaugesAbout(topRadius, job.show.radius, Math.min(offered, room), already);
+  const text = typed ?? rowText(gauges, job.show);
   const add = () => {
     const read = readRow(text, job.show, room, topRadius);
     setRefused(read.ok ? undefined : read.says);
