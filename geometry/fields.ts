@@ -15,6 +15,9 @@ export interface FieldGroup {
 
 type Schema = z.core.$ZodType;
 
+/** Whether this may be left out. */
+export const isOptional = (schema: Schema): boolean => (schema as z.core.$ZodTypes)._zod.def.type === 'optional';
+
 /** What may be left out, as if it were there. */
 function present(schema: Schema | undefined): Schema | undefined {
   const def = (schema as z.core.$ZodTypes | undefined)?._zod.def;

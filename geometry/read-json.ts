@@ -1,6 +1,8 @@
+import { cleanName } from './names.ts';
 import type { Problem } from './problem.ts';
 
-const longestFile = 2_000_000;
+/** The longest file of one job, in UTF-16 units. */
+export const longestFile = 2_000_000;
 const deepest = 50;
 
 /** A value cut short for a person. */
@@ -57,26 +59,70 @@ export function traps(value: unknown, path: readonly string[]): Problem[] {
   );
 }
 
+/**
+ * The path of the first key that stands twice in one group of a text that is JSON: the parser would take the last one and say nothing of the other (RFC 8259, 4). Read mark by mark, so that it costs
+ * no stack.
+ */
+function repeatedKey(json: string): string | undefined {
+  /** For each open bracket: its keys so far, or none for a list; and where in it the text is. */
+  const open: { readonly keys: Set<string> | undefined; at: string; index: number }[] = [];
+  let isKey = false;
+  for (let i = 0; i < json.length; i++) {
+    const mark = json[i];
+    const here = open.at(-1);
+    if (mark === '{' || mark === '[') {
+      open.push({ keys: mark === '{' ? new Set() : undefined, at: mark === '[' ? '0' : '', index: 0 });
+      isKey = mark === '{';
+    } else if (mark === '}' || mark === ']') {
+      open.pop();
+      isKey = false;
+    } else if (mark === ',' && here) {
+      isKey = here.keys !== undefined;
+      if (here.keys === undefined) {
+        here.index += 1;
+        here.at = String(here.index);
+      }
+    } else if (mark === '"') {
+      const from = i;
+      for (i++; json[i] !== '"'; i++) if (json[i] === '\\') i++;
+      if (!isKey || here?.keys === undefined) continue;
+      // As the parser reads it: the same key may be written in several ways.
+      const key = String(JSON.parse(json.slice(from, i + 1)));
+      here.at = key;
+      if (here.keys.has(key)) return open.map(({ at }) => at).join('.');
+      here.keys.add(key);
+      isKey = false;
+    }
+  }
+  return undefined;
+}
+
 /** The value that a JSON text holds, or why there is none. */
 export type ReadJson =
   | { readonly ok: true; readonly value: unknown }
   | { readonly ok: false; readonly problem: Problem };
 
 /** Reads a file's text as JSON; `what` it should be, such as a job, is said of one that is not. Never throws, and costs no stack for a hostile one. */
-export function readJson(text: string, what: string): ReadJson {
+export function readJson(text: string, what: string, longest = longestFile): ReadJson {
   const refuse = (value: unknown, says: string): ReadJson => ({ ok: false, problem: { path: '', value, says } });
   const choose = `Choose a ${what} file that Sagitta saved.`;
-  if (text.length > longestFile) {
-    return refuse('…', `The file has ${text.length} characters; a ${what} has at most ${longestFile}. ${choose}`);
+  if (text.length > longest) {
+    return refuse('…', `The file has ${text.length} characters; a ${what} has at most ${longest}. ${choose}`);
   }
   const json = text.replace(/^\uFEFF/, '');
   if (json.trim() === '') return refuse('', `The file is empty. ${choose}`);
   if (depthOf(json) > deepest) {
     return refuse('…', `The file’s brackets nest more than ${deepest} deep; those of a ${what} never do.`);
   }
+  let value: unknown;
   try {
-    return { ok: true, value: JSON.parse(json) };
+    value = JSON.parse(json);
   } catch (error) {
     return refuse(json.slice(0, 40), `The file is not JSON: it cannot be read${placeIn(json, error)}. ${choose}`);
   }
+  const repeated = repeatedKey(json);
+  if (repeated === undefined) return { ok: true, value };
+  const path = repeated.length > 80 ? `${repeated.slice(0, 80)}…` : repeated;
+  const says = `${cleanName(path)} stands twice in the file, and only one of the two can be meant. Take one out.`;
+  return { ok: false, problem: { path, value: '…', says } };
 }

@@ -1,5 +1,5 @@
 import type { z } from 'zod/mini';
-import { itemOf, schemaAt, shapeOf } from './fields.ts';
+import { isOptional, itemOf, schemaAt, shapeOf } from './fields.ts';
 import { keyPattern, words } from './job.ts';
 import { groupRefusal, refusal } from './job-words.ts';
 import { quote } from './names.ts';
@@ -107,7 +107,8 @@ export function filledIn(schema: Schema | undefined, value: unknown): unknown {
   if (schema === undefined || shape === undefined || !isBag(value)) return value;
   const missing = Object.entries(shape).flatMap(([key, part]): [string, unknown][] => {
     if (Object.hasOwn(value, key)) return [[key, filledIn(part, value[key])]];
-    const preset = presets(part);
+    // What may be left out stays out.
+    const preset = isOptional(part) ? undefined : presets(part);
     return preset === undefined ? [] : [[key, preset]];
   });
   return { ...value, ...Object.fromEntries(missing) };
