@@ -15,7 +15,7 @@ export const Notices = () => {
   const notices = useBenchState((state) => state.notices);
   return (
     <div className="notices" role="status" aria-label={words.notices.label}>
-      {notices.map(({ id, says, details, fine, file }) => (
+      {notices.map(({ id, says, details, fine, file, act }) => (
         <div className="notice" key={id} data-fine={fine}>
           <div>
             <p>{says}</p>
@@ -27,6 +27,17 @@ export const Notices = () => {
               </ul>
             )}
           </div>
+          {act && (
+            <button
+              type="button"
+              onClick={() => {
+                bench.dismiss(id);
+                act.run();
+              }}
+            >
+              {act.says}
+            </button>
+          )}
           {file && (
             <button type="button" onClick={() => save(bench, file)}>
               {file.says ?? words.keep.saveJob}

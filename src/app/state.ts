@@ -32,6 +32,8 @@ export interface Notice {
   readonly details: readonly string[];
   /** Nothing is wrong: it is only said. */
   readonly fine?: boolean;
+  /** Something that it offers to do. */
+  readonly act?: { readonly says: string; readonly run: () => void };
   /** A file that it offers to save: what it says, its name and text; the job as it is where it has none of its own. */
   readonly file?: { readonly says?: string; readonly name?: string; readonly text?: string };
 }

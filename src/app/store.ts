@@ -10,7 +10,7 @@ import {
 import { applyChanges, type Change } from '../../geometry/changes.ts';
 import { applies, fieldAt, getAt, setAt } from '../../geometry/fields.ts';
 import { type Job, stringCount } from '../../geometry/job.ts';
-import { newJob, readJob, writeJob } from '../../geometry/job-file.ts';
+import { newJob, type ReadJob, readJob, writeJob } from '../../geometry/job-file.ts';
 import { formatQuantity } from '../../geometry/units.ts';
 import { begin, settle } from './begin.ts';
 import { freshId } from './keep/fresh-id.ts';
@@ -78,6 +78,22 @@ export const createBench = (beginning: Beginning) => {
   };
 
   const note = (notice: Notice) => set({ notices: [...get().notices.filter(({ id }) => id !== notice.id), notice] });
+
+  /** A job that was read, in place of this one, which stays on the shelf; a starter goes there only with its first change. What keeps it from being read is said, and the job stays. */
+  const bring = (read: ReadJob, name: string, { isStarter = false } = {}): ReadJob => {
+    if (!read.ok) {
+      const details = read.problems.map(({ path, says }) =>
+        path === '' || says.includes(path) ? says : `${path}: ${says}`,
+      );
+      note({ id: 'open', says: words.notices.notOpened(name), details });
+      return read;
+    }
+    load(read.job, words.opened(name), { isFresh: isStarter });
+    set({ notices: get().notices.filter(({ id }) => id !== 'open') });
+    if (read.unknown.length > 0)
+      note({ id: 'open', says: words.notices.unknown(name), details: read.unknown, fine: true });
+    return read;
+  };
 
   return {
     ...store,
@@ -292,20 +308,10 @@ export const createBench = (beginning: Beginning) => {
     /** A fresh job in place of this one; `today` as year-month-day. */
     startNew: (today: string) => load(newJob(today), words.bar.newJob),
 
-    /** A job's text in place of this job, which stays on the shelf; a starter goes there only with its first change. What keeps it from being read is said, and the job stays. */
-    open(text: string, name: string, { isStarter = false } = {}) {
-      const read = readJob(text);
-      if (!read.ok) {
-        const details = read.problems.map(({ path, says }) =>
-          path === '' || says.includes(path) ? says : `${path}: ${says}`,
-        );
-        return note({ id: 'open', says: words.notices.notOpened(name), details });
-      }
-      load(read.job, words.opened(name), { isFresh: isStarter });
-      set({ notices: get().notices.filter(({ id }) => id !== 'open') });
-      if (read.unknown.length > 0)
-        note({ id: 'open', says: words.notices.unknown(name), details: read.unknown, fine: true });
-    },
+    /** A job's text in place of this job, as `bring` does. */
+    open: (text: string, name: string, options: { readonly isStarter?: boolean } = {}): ReadJob =>
+      bring(readJob(text), name, options),
+    bring,
 
     /** A job of the shelf in place of this one. */
     openKept: (job: Job, id: string) => load(job, words.opened(job.name), { id, isFresh: false }),

@@ -100,8 +100,58 @@ export const words = {
     elsewhere: (field?: string) => (field === undefined ? 'in another window' : `${field}, in another window`),
   },
 
+  opening: {
+    link: 'the link',
+    pasted: 'what was pasted',
+    same: (name: string) => `It is the same as “${name}” on the shelf, and lies beside it.`,
+    beside: (name: string) => `“${name}” lies on the shelf already; this one lies beside it and differs in:`,
+    shelf: (file: string, count: number) =>
+      `${count === 1 ? 'One job' : `${count} jobs`} of “${file}” now ${count === 1 ? 'lies' : 'lie'} on the shelf, beside those that were there.`,
+    noShelf: 'It holds many jobs, and this browser keeps none. Open it in a browser that does.',
+    newer: (file: string, version: number) =>
+      `“${file}” was written by a newer Sagitta (version ${version} of its format). It can be opened as far as this one understands it; open it with a newer Sagitta to have all of it.`,
+    replaced: (path: string) => `${path} is not understood: a new job’s value would stand there.`,
+    openNewer: 'Open what is understood',
+    tooLarge: (size: number, most: number) =>
+      `The file is ${megabytes(size)}; none of Sagitta’s is larger than ${megabytes(most)}.`,
+  },
+
+  share: {
+    title: (name: string) => `Share ${name}`,
+    says: 'Whoever opens this link gets a copy of the job as it is now. The job is in the link itself, behind the #: nothing is sent to anyone but whom you give it to.',
+    link: 'Link',
+    copy: 'Copy the link',
+    copied: 'The link is copied.',
+    notCopied: 'The browser did not allow it: select the link and copy it.',
+    qr: 'QR code of the link',
+    qrSays: 'Hold another device’s camera to it.',
+    noQr: (length: number, most: number) =>
+      `The link has ${length} characters, and a QR code holds ${most}: send the link, or the job’s file.`,
+    tooLong: (length: number, most: number) =>
+      `The job is too large for a link: it would have ${length} characters, and many programs cut links longer than ${most}. Send the job’s file instead.`,
+    close: 'Close',
+  },
+
   shelf: {
     button: 'Jobs…',
+    fileSays: 'Jobs of Sagitta, each as in a file of its own. Open this file in Sagitta to put them on the shelf.',
+    noShelf: 'It is no file of a shelf. Choose a file that Sagitta saved.',
+    newerShelf: (found: string, known: number) =>
+      `It was written by a newer Sagitta: version ${found}, and this one reads version ${known}. Open it with a newer Sagitta.`,
+    tooMany: (count: number, most: number) => `It holds ${count} jobs; at most ${most} are read at once. Split it.`,
+    noJob: 'no job stands there',
+    refused: (number: number, name: string, why: string) => `Job ${number}${name === '' ? '' : `, ${name}`}: ${why}`,
+    nothing: 'nothing',
+    differs: (path: string) => path,
+    differsBy: (field: string, here: string, there: string) => `${field}: ${here}, there ${there}`,
+    differsMore: (count: number) => `and ${count} more`,
+    share: 'Share',
+    shareOf: (name: string) => `Share ${name}`,
+    saveAll: 'Save all as one file',
+    savedAll: (count: number) => `${count === 1 ? 'One job is' : `${count} jobs are`} saved as one file.`,
+    openFiles: 'Open files…',
+    folder: 'Save all into a folder…',
+    savedInto: (count: number, folder: string) => `${count} files are written into “${folder}”.`,
     title: 'Jobs on this device',
     search: 'Search by name or date',
     where: 'Where',

@@ -1,31 +1,28 @@
 import { type ChangeEvent, useRef, useState } from 'react';
 import { starters } from '../../jobs/index.ts';
 import { saveJob } from '../save/job-file.ts';
+import { openFiles } from '../shelf/opening.ts';
+import { useKeep } from '../shelf/use-keep.ts';
 import { useBench } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { BarField } from './BarField.tsx';
+import { today } from './today.ts';
 import { Lengths, OtherUnits } from './Units.tsx';
 
 const says = words.bar;
-const pad = (n: number) => String(n).padStart(2, '0');
-
-/** This day where the person is, as year-month-day. */
-export const today = (now: Date): string => `${now.getFullYear()}-${pad(now.getMonth() + 1)}-${pad(now.getDate())}`;
-
 /** What the job is, in which units, and the ways in and out of it: in cells, as in a drawing's title block. */
 export const Bar = ({ onTemplates, onShelf }: { onTemplates: () => void; onShelf: (() => void) | undefined }) => {
   const bench = useBench();
+  const keep = useKeep();
   const picker = useRef<HTMLInputElement>(null);
 
   const [chosen, setChosen] = useState('');
   const starter = starters.find(({ id }) => id === chosen);
-  const openFile = async ({ target }: ChangeEvent<HTMLInputElement>) => {
-    const file = target.files?.[0];
-    if (file === undefined) return;
-    const text = await file.text();
+  const open = ({ target }: ChangeEvent<HTMLInputElement>) => {
+    const files = [...(target.files ?? [])];
     // So that the same file can be chosen again.
     target.value = '';
-    bench.open(text, file.name);
+    void openFiles(bench, keep, files);
   };
 
   return (
@@ -70,7 +67,7 @@ export const Bar = ({ onTemplates, onShelf }: { onTemplates: () => void; onShelf
         <button type="button" onClick={() => picker.current?.click()}>
           {says.open}
         </button>
-        <input ref={picker} type="file" accept=".json,application/json" hidden onChange={openFile} />
+        <input ref={picker} type="file" accept=".json,application/json" hidden multiple onChange={open} />
         <button type="button" onClick={() => saveJob(bench)}>
           {says.save}
         </button>

@@ -10,6 +10,7 @@ export interface RowActs {
   readonly rename: (card: Card, name: string) => void;
   readonly duplicate: (card: Card) => void;
   readonly states: (card: Card) => void;
+  readonly share: (card: Card) => void;
   readonly put: (card: Card, place: Card['place']) => void;
   readonly remove: (card: Card) => void;
 }
@@ -93,6 +94,9 @@ export const Row = ({ card, isHere, acts }: { card: Card; isHere: boolean; acts:
         </button>
         <button type="button" className="quiet" aria-label={says.statesOf(called)} onClick={() => acts.states(card)}>
           {says.states}
+        </button>
+        <button type="button" className="quiet" aria-label={says.shareOf(called)} onClick={() => acts.share(card)}>
+          {says.share}
         </button>
         {place === 'shelf' ? (
           <button

@@ -1,12 +1,19 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import type { Job } from '../../../geometry/job.ts';
+import { today } from '../bar/today.ts';
 import type { Card, Place } from '../keep/database.ts';
 import type { Keep } from '../keep/keep.ts';
-import { cardsOf, clearBin, putIn, removeJobs } from '../keep/shelf.ts';
+import { cardsOf, clearBin, jobOf, putIn, removeJobs } from '../keep/shelf.ts';
+import { saveText } from '../save/files.ts';
+import { Share } from '../share/Share.tsx';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
+import { hasFolders, saveIntoFolder } from './folder.ts';
+import { openFiles } from './opening.ts';
 import { Room } from './Room.tsx';
 import { Row, type RowActs } from './Row.tsx';
 import { States } from './States.tsx';
+import { writeShelf } from './shelf-file.ts';
 import { duplicate, goBackTo, openFrom, rename } from './shelf-work.ts';
 
 const says = words.shelf;
@@ -35,6 +42,8 @@ export const Shelf = ({ keep, onClose }: { keep: Keep; onClose: () => void }) =>
   const [shown, setShown] = useState(batch);
   const [done, setDone] = useState<Done>({ says: '' });
   const [stated, setStated] = useState<Card | undefined>();
+  const [shared, setShared] = useState<Job | undefined>();
+  const files = useRef<HTMLInputElement>(null);
 
   const reload = useCallback(async () => setCards(await cardsOf(keep.db)), [keep]);
   const attempt = useCallback(
@@ -97,12 +106,32 @@ export const Shelf = ({ keep, onClose }: { keep: Keep; onClose: () => void }) =>
         return { says: says.duplicated(card.name) };
       }),
     states: setStated,
+    share: (card) =>
+      void attempt(async () => {
+        await keep.flush();
+        setShared((await jobOf(keep.db, card.id))?.job);
+        return undefined;
+      }),
     put: (card, to) => void put(card, to),
     remove: (card) =>
       void attempt(async () => {
         await removeJobs(keep.db, [card.id]);
         return { says: says.removed(card.name) };
       }),
+  };
+
+  const saveAll = async (): Promise<Done> => {
+    await keep.flush();
+    const all = await cardsOf(keep.db);
+    const bodies = await Promise.all(all.map(({ id }) => keep.db.get('bodies', id)));
+    const jobs = all.map(({ place: at }, k) => ({ place: at, job: bodies[k]?.job }));
+    const day = today(new Date());
+    saveText(writeShelf(jobs, day), 'application/json', `sagitta-jobs-${day}.json`);
+    return { says: says.savedAll(jobs.length) };
+  };
+  const intoFolder = async (): Promise<Done | undefined> => {
+    const saved = await saveIntoFolder(keep);
+    return saved && { says: says.savedInto(saved.count, saved.folder) };
   };
 
   return (
@@ -167,7 +196,38 @@ export const Shelf = ({ keep, onClose }: { keep: Keep; onClose: () => void }) =>
           </li>
         )}
       </ul>
+      <p className="acts">
+        <button type="button" onClick={() => files.current?.click()}>
+          {says.openFiles}
+        </button>
+        <input
+          ref={files}
+          type="file"
+          accept=".json,application/json"
+          multiple
+          hidden
+          onChange={({ target }) => {
+            const chosen = [...(target.files ?? [])];
+            // So that the same file can be chosen again.
+            target.value = '';
+            void attempt(async () => {
+              await openFiles(bench, keep, chosen);
+              await keep.flush();
+              return undefined;
+            });
+          }}
+        />
+        <button type="button" disabled={cards.length === 0} onClick={() => attempt(saveAll)}>
+          {says.saveAll}
+        </button>
+        {hasFolders() && (
+          <button type="button" disabled={cards.length === 0} onClick={() => attempt(intoFolder)}>
+            {says.folder}
+          </button>
+        )}
+      </p>
       <Room />
+      {shared && <Share job={shared} onClose={() => setShared(undefined)} />}
       <p className="end">
         <button type="button" onClick={close}>
           {says.close}
