@@ -11,7 +11,7 @@ import { placePrimitive } from './primitive.ts';
 import type { Shop } from './shop/index.ts';
 import { chosenPrinter } from './shop/printers.ts';
 import { pagesFor, tilePrimitives, tilingOf } from './tiles.ts';
-import { type SheetInfo, titleBlock } from './title-block.ts';
+import { type SheetInfo, titleBlock, wholeRow } from './title-block.ts';
 
 /** A page for a writer: its size and what is drawn on it, mm from its top left corner. */
 export interface Sheet {
@@ -76,12 +76,12 @@ export const laySheets = (
       faces,
       paper:
         shop.paper.size === 'typed'
-          ? `${paper.width} × ${paper.height}`
+          ? `${paper.width.toFixed(1)} × ${paper.height.toFixed(1)}`
           : `${paper.name} ${lying ? 'lying' : 'upright'}`,
       print:
         printer === undefined
-          ? 'at 100 %, not corrected'
-          : `at 100 %, corrected for ${printer.name}: ${sayCorrection(correction)}`,
+          ? 'not corrected'
+          : wholeRow('corrected for ', printer.name, `: ${sayCorrection(correction)}`),
       number: i + 1,
       of: pages.length,
     };

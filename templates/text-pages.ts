@@ -24,6 +24,8 @@ export interface Row {
   readonly height: number;
   /** Never the last on its page. */
   readonly keeps?: true;
+  /** Stands over it again where it begins a page. */
+  readonly under?: Row;
   readonly draw: (y: number, id: string) => readonly Mark[];
 }
 
@@ -150,19 +152,21 @@ export const table = (heads: readonly string[], body: readonly TableLine[], widt
     const count = Math.min(each, heads.length - from);
     const right = (k: number) => width - (count - 1 - k) * cellWidth;
     const first = width - count * cellWidth;
-    rows.push({
+    const head: Row = {
       height: leading + 2,
       keeps: true,
       draw: (y, id) =>
         heads
           .slice(from, from + count)
           .map((text, k) => put(`${id}.head.${k}`, right(k), y + readSize + 1, text, { bold: true, end: true })),
-    });
+    };
+    rows.push(head);
     for (const { label, cells } of body) {
       const called = wrap(label, first - 2, readSize);
       const height = called.length * leading + 1;
       rows.push({
         height,
+        under: head,
         draw: (y, id) => [
           ...lines(`${id}.label`, 0, y, called),
           ...cells
@@ -185,8 +189,8 @@ export const pagesOf = (rows: readonly Row[], { height }: Size): readonly (reado
     let needed = row.height;
     for (let k = i; rows[k]?.keeps && rows[k + 1]; k++) needed += rows[k + 1]?.height ?? 0;
     if (y > 0 && y + needed > height) {
-      pages.push([]);
-      y = 0;
+      pages.push([...(row.under?.draw(0, `row${i + 1}.over`) ?? [])]);
+      y = row.under?.height ?? 0;
     }
     pages.at(-1)?.push(...row.draw(y, `row${i + 1}`));
     y += row.height;

@@ -2,7 +2,7 @@ import type { Primitive } from '../geometry/drawing.ts';
 import type { Job } from '../geometry/job.ts';
 import { cleanName } from '../geometry/names.ts';
 import type { Point } from '../geometry/shape/types.ts';
-import { capHeight, fitText } from '../geometry/text.ts';
+import { capHeight, fitText, textWidth } from '../geometry/text.ts';
 import { box, line, straight } from './primitive.ts';
 
 /** What a sheet says of where it comes from. */
@@ -44,6 +44,12 @@ const pad = 1.2;
 const labelSize = 2.1;
 const valueSize = 3.2;
 
+/** Words that fill a row of the title block: the name between the others is cut short if they need the room. */
+export const wholeRow = (before: string, name: string, after: string): string => {
+  const room = titleBlockWidth - 2 * pad - textWidth(before + after, valueSize);
+  return `${before}${fitText(cleanName(name), room, valueSize)}${after}`;
+};
+
 /** What a title block says of its own sheet. */
 export interface SheetWords {
   readonly titles: readonly string[];
@@ -84,7 +90,7 @@ export const titleBlock = (at: Point, words: SheetWords, info: SheetInfo): reado
       { id: 'paper', label: 'Paper', width: 29, says: words.paper },
       { id: 'sheet', label: 'Sheet', width: 17, says: `${words.number} of ${words.of}` },
     ],
-    [{ id: 'print', label: 'Print', width: 104, says: words.print }],
+    [{ id: 'print', label: 'Print at 100 %', width: 104, says: words.print }],
     ['100 mm/4 in across', 'long bar across', '100 mm/4 in down', 'long bar down'].map((label, i) => ({
       id: `reads${i}`,
       label,

@@ -102,6 +102,16 @@ describe('the bench ticket', () => {
     expect(words).toMatch(/pull 70[34]\.\d N together, as much as 72 kg/);
   });
 
+  it('repeats a table’s head where the table goes on over the page', () => {
+    const { drawn, design } = ticket(workedExample());
+    const tables = drawn.filter(({ marks }) => marks.some(({ id }) => id.includes('.cell.')));
+    expect(tables.length).toBeGreaterThan(1);
+    for (const { marks } of tables) {
+      const heads = marks.flatMap((m) => (m.kind === 'note' && m.id.includes('.head.') ? [m.label.join('')] : []));
+      expect(heads).toEqual(expect.arrayContaining(design.strings.map(({ name }) => name)));
+    }
+  });
+
   it('for a saddle only has no work on the bridge', () => {
     const { words } = ticket(setAt(workedExample(), 'work', 'saddle'));
     expect(words).not.toContain('Trace the footprint');

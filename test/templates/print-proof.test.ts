@@ -161,8 +161,15 @@ describe('a sheet for a printer that was proved', () => {
       }
       const words = sheet.primitives.flatMap((p) => (p.kind === 'text' ? [p.text] : []));
       const said = lying ? 'across ×0.9901, down ×1.0152' : 'across ×1.0152, down ×0.9901';
-      expect(words).toContain(`at 100 %, corrected for Attic: ${said}`);
+      expect(words).toContain(`corrected for Attic: ${said}`);
     }
+  });
+
+  it('says its correction whole, however long the printer’s name', () => {
+    const shop = withPrinter(newShop(), { id: 'a', name: 'm'.repeat(40), ...correction, date: '', readings: [] });
+    const [sheet] = laySheets([tall], shop, sheetInfo(job, '1'), sayWith(job.show));
+    const words = sheet?.primitives.flatMap((p) => (p.kind === 'text' && p.id === 'title.print' ? [p.text] : []));
+    expect(words).toEqual([expect.stringMatching(/^corrected for m+…: across ×1\.0152, down ×0\.9901$/)]);
   });
 
   it('belongs to the shop: kept in its file, and left out where no printer is chosen', () => {
