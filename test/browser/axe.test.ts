@@ -36,8 +36,11 @@ const unfold = async (page: Page) => {
   for (let left = await closed.count(); left > 0; left = await closed.count()) await closed.first().click();
 };
 
-/** The page with findings, a range, a reading, alternatives and every fold open. */
+/** The page with a gauge laid on the drawing, findings, a range, a reading, alternatives and every fold open. */
 const openAll = async (page: Page) => {
+  const tools = page.getByRole('button', { name: 'Tools', exact: true });
+  if (await tools.isVisible()) await tools.click();
+  await page.getByRole('button', { name: 'Gauge', exact: true }).click();
   await addReading(page, '2.7', '1.9');
   await page.getByRole('button', { name: 'Keep one of each' }).click();
   await page.getByRole('figure', { name: /^Gap between crown and bridge top/ }).waitFor();
