@@ -4,6 +4,7 @@ import { bounds, joinBounds } from './shape/bounds.ts';
 import { hatch } from './shape/hatch.ts';
 import { pathIntersections } from './shape/intersect.ts';
 import { polyline } from './shape/path.ts';
+import { translate } from './shape/transform.ts';
 import type { Bounds, Path } from './shape/types.ts';
 import { textBox } from './text-box.ts';
 import { formatQuantity, type ShowUnits, unitFor } from './units.ts';
@@ -197,6 +198,19 @@ export const layOut = (marks: readonly Mark[], options: LayOut): Primitive[] => 
   });
   return berth(laid, options);
 };
+
+/** The same strokes and texts moved, mm, their ids put under `prefix`. */
+export const movedPrimitives = (
+  primitives: readonly Primitive[],
+  dx: number,
+  dy: number,
+  prefix: string,
+): readonly Primitive[] =>
+  primitives.map((p) =>
+    p.kind === 'stroke'
+      ? { ...p, id: prefix + p.id, path: translate(p.path, dx, dy) }
+      : { ...p, id: prefix + p.id, at: { x: p.at.x + dx, y: p.at.y + dy } },
+  );
 
 /** The upright box (mm) around all that is drawn, texts included, line widths left out. Throws RangeError when nothing is drawn. */
 export const boundsOfPrimitives = (primitives: readonly Primitive[]): Bounds => {

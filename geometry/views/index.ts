@@ -1,8 +1,9 @@
 import type { Design } from '../design.ts';
-import type { Drawing, Label } from '../drawing.ts';
-import { boundsOfPrimitives, layOut } from '../layout.ts';
+import type { Drawing, Label, Primitive } from '../drawing.ts';
+import { boundsOfPrimitives, layOut, movedPrimitives } from '../layout.ts';
 import { moved } from '../marks.ts';
 import type { Settled } from '../settle.ts';
+import { joinBounds } from '../shape/bounds.ts';
 import type { Bounds } from '../shape/types.ts';
 import { above } from './above.ts';
 import { type LaidOver, nothingOver } from './laid-over.ts';
@@ -39,10 +40,69 @@ export const viewAlone = (name: ViewName, job: Settled, design: Design, heights 
   return { ...stretched(view, factor), places: { [name]: { x: 0, y: 0, heights: factor } } };
 };
 
+/** The views of a design by themselves, not yet placed; what lies `over` each is drawn on it, and stretched with it. */
+export type Unplaced = Readonly<Record<ViewName, Drawing>>;
+
+/** The three views of a design, their heights drawn so many times as large, which is for the screen only. */
+export const unplaced = (job: Settled, design: Design, heights = 1, over = nothingOver): Unplaced => ({
+  above: under('above', job, design, over),
+  tail: stretched(under('tail', job, design, over), heights),
+  middle: stretched(under('middle', job, design, over), heights),
+});
+
 /**
- * The three views on one sheet, in third-angle arrangement (ISO 5456-2): from above; below it the view from the tail, on the same axis across; to the right of that the section, on the same
- * heights. `heights` is how many times as large heights are drawn, which is for the screen only. `em` is the text height in mm that the views will be laid out with, `say` the reader's units: both decide how much room the dimensions take. What lies `over` each view is drawn on it, and stretched with it.
+ * Three views on one sheet, in third-angle arrangement (ISO 5456-2): from above; below it the view from the tail, on the same axis across; to the right of that the section, on the same
+ * heights, drawn `heights` times as large. `em` is the text height in mm that they are laid out with, `say` the reader's units: both decide how much room the dimensions take. Each view is laid out by itself, and so
+ * moved to its place.
  */
+export const arranged = (
+  from: Unplaced,
+  em: number,
+  say: (label: Label) => string,
+  heights = 1,
+): Sheet & { readonly primitives: readonly Primitive[]; readonly bounds: Bounds } => {
+  const lay = (drawing: Drawing) => {
+    const primitives = layOut(drawing.marks, { em, say });
+    return { primitives, room: boundsOfPrimitives(primitives) };
+  };
+  const laid = { above: lay(from.above), tail: lay(from.tail), middle: lay(from.middle) };
+  const down = laid.above.room.maxY - Math.min(laid.tail.room.minY, laid.middle.room.minY) + 1.2 * em;
+  const right = laid.tail.room.maxX - laid.middle.room.minX + 2 * em;
+  const place = (
+    x: number,
+    y: number,
+    heights: number,
+    { minX, minY, maxX, maxY }: Bounds,
+  ): Place & { room: Bounds } => ({
+    x,
+    y,
+    heights,
+    room: { minX: minX + x, minY: minY + y, maxX: maxX + x, maxY: maxY + y },
+  });
+  const places = {
+    above: place(0, 0, 1, laid.above.room),
+    tail: place(0, down, heights, laid.tail.room),
+    middle: place(right, down, heights, laid.middle.room),
+  };
+  return {
+    id: 'drawing',
+    title: 'Three views',
+    places,
+    bounds: joinBounds(joinBounds(places.above.room, places.tail.room), places.middle.room),
+    primitives: [
+      ...movedPrimitives(laid.above.primitives, 0, 0, 'above.'),
+      ...movedPrimitives(laid.tail.primitives, 0, down, 'tail.'),
+      ...movedPrimitives(laid.middle.primitives, right, down, 'middle.'),
+    ],
+    marks: [
+      ...moved(from.above.marks, 0, 0, 'above.'),
+      ...moved(from.tail.marks, 0, down, 'tail.'),
+      ...moved(from.middle.marks, right, down, 'middle.'),
+    ],
+  };
+};
+
+/** The three views of a design on one sheet, as `arranged` places them. */
 export const threeViews = (
   job: Settled,
   design: Design,
@@ -51,35 +111,6 @@ export const threeViews = (
   heights = 1,
   over = nothingOver,
 ): Sheet => {
-  const from = {
-    above: under('above', job, design, over),
-    tail: stretched(under('tail', job, design, over), heights),
-    middle: stretched(under('middle', job, design, over), heights),
-  };
-  const room = (drawing: Drawing) => boundsOfPrimitives(layOut(drawing.marks, { em, say }));
-  const aboveRoom = room(from.above);
-  const tailRoom = room(from.tail);
-  const middleRoom = room(from.middle);
-  const down = aboveRoom.maxY - Math.min(tailRoom.minY, middleRoom.minY) + 1.2 * em;
-  const right = tailRoom.maxX - middleRoom.minX + 2 * em;
-  const place = (x: number, y: number, heights: number, { minX, minY, maxX, maxY }: Bounds): Place => ({
-    x,
-    y,
-    heights,
-    room: { minX: minX + x, minY: minY + y, maxX: maxX + x, maxY: maxY + y },
-  });
-  return {
-    id: 'drawing',
-    title: 'Three views',
-    places: {
-      above: place(0, 0, 1, aboveRoom),
-      tail: place(0, down, heights, tailRoom),
-      middle: place(right, down, heights, middleRoom),
-    },
-    marks: [
-      ...moved(from.above.marks, 0, 0, 'above.'),
-      ...moved(from.tail.marks, 0, down, 'tail.'),
-      ...moved(from.middle.marks, right, down, 'middle.'),
-    ],
-  };
+  const { id, title, places, marks } = arranged(unplaced(job, design, heights, over), em, say, heights);
+  return { id, title, places, marks };
 };

@@ -45,7 +45,7 @@ const rowOf = (k: number, places: readonly number[]): number =>
 export const Chart = memo(({ designs }: { designs: readonly Compared[] }) => {
   const id = useId();
   const box = useRef<HTMLDivElement>(null);
-  const { width } = useRoom(box);
+  const width = useRoom(box)?.width ?? 600;
   const lines = useMemo(
     () =>
       designs.flatMap(({ letter, called, solved }): readonly Line[] =>

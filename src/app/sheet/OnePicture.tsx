@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef } from 'react';
+import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { firstWords as words } from '../first-words.ts';
 import { useBenchState } from '../use-bench.ts';
 import { fitRoom, leastHeight, type Room } from './fit.ts';
@@ -24,11 +24,17 @@ export const OnePicture = ({ name, built, others, room, text, heights, focus, hi
   const fitted = useMemo(() => fitRoom({ ...laying, room, seed: seed.current }), [laying, room]);
   // The frame is as high for every picture, so that nothing jumps when another is chosen, and leaves the page its room however far heights are stretched.
   const least = useMemo(
-    () => leastHeight(layingOf('three', built, Math.min(heights, usualHeights), text, others)),
-    [built, heights, text, others],
+    () =>
+      leastHeight(
+        name === 'three' && heights <= usualHeights
+          ? laying
+          : layingOf('three', built, Math.min(heights, usualHeights), text, others),
+      ),
+    [name, laying, built, heights, text, others],
   );
   const isHeld = useBenchState(({ held }) => held !== undefined);
-  useEffect(() => {
+  // Before anything is painted, as it decides how much room there is.
+  useLayoutEffect(() => {
     // Nothing moves under a hand that drags a number.
     if (!isHeld) onLeast(least);
   }, [isHeld, least, onLeast]);

@@ -23,7 +23,8 @@ const small = 13;
 /** The sheet: the drawing of the last numbers that could be built, and above it what keeps these from being built. */
 export const Sheet = () => {
   const paper = useRef<HTMLDivElement>(null);
-  const { width, height } = useRoom(paper);
+  const size = useRoom(paper);
+  const { width = 0, height = 0 } = size ?? {};
   const isRoomy = useMedia(roomy);
   const hasThree = useMedia(three);
   const built = useBenchState((state) => state.built);
@@ -85,7 +86,8 @@ export const Sheet = () => {
   const over: Over | undefined =
     built && parts && tool && ((inFrame, box) => <parts.ToolOver {...{ tools, built, box }} shown={inFrame} />);
   const others = useOthers(built);
-  const shown = built && { built, others, heights, focus, text: isRoomy ? large : small, room, onLook, inSight, over };
+  const shown = size &&
+    built && { built, others, heights, focus, text: isRoomy ? large : small, room, onLook, inSight, over };
   return (
     <section className="sheet" aria-label={words.sheet.label} data-stale={stale}>
       {parts && <parts.Problems />}

@@ -1,5 +1,6 @@
 import type { Label, Primitive } from '../../../geometry/drawing.ts';
 import { boundsOfPrimitives, layOut } from '../../../geometry/layout.ts';
+import type { Bounds } from '../../../geometry/shape/types.ts';
 import type { Placed } from '../../../geometry/views/index.ts';
 
 /** The room on screen, CSS px; without a height only the width counts. */
@@ -8,8 +9,11 @@ export interface Room {
   readonly height?: number;
 }
 
-/** The marks that are laid out, and where their views stand. */
-export type Drawn = Pick<Placed, 'marks' | 'places'>;
+/** The marks that are laid out, and where their views stand; what they are laid out to, where that was needed to place them. */
+export interface Drawn extends Pick<Placed, 'marks' | 'places'> {
+  readonly primitives?: readonly Primitive[];
+  readonly bounds?: Bounds;
+}
 
 /** A drawing laid out for the screen. */
 export interface Fitted extends Drawn {
@@ -40,6 +44,10 @@ const least = 0.7;
 const most = 9;
 /** How much of the room a drawing fills that is good enough. */
 const enough = 0.95;
+/** How much of it one that is newly fitted fills. */
+const snug = 0.975;
+/** Where a fit begins, px per mm. */
+const usual = 2;
 /** Below this, px per mm, texts crowd each other: a drawing is rather scrolled than drawn smaller for the room’s height. */
 const crowded = 1.6;
 
@@ -58,9 +66,8 @@ export const leastHeight = (options: Omit<Fit, 'room'>): number =>
 
 const tryScale = ({ draw, say, text }: Fit, scale: number): Trial => {
   const em = text / scale;
-  const { marks, places } = draw(em);
-  const primitives = layOut(marks, { em, say });
-  const { minX, minY, maxX, maxY } = boundsOfPrimitives(primitives);
+  const { marks, places, primitives = layOut(marks, { em, say }), bounds } = draw(em);
+  const { minX, minY, maxX, maxY } = bounds ?? boundsOfPrimitives(primitives);
   return {
     marks,
     places,
@@ -73,10 +80,16 @@ const tryScale = ({ draw, say, text }: Fit, scale: number): Trial => {
   };
 };
 
+/** How much a drawing grows with its scale, px for each px per mm: as between two trials, or at first as if texts took a tenth of it. Never taken as less than texts that stand over each other would leave. */
+const slopeOf = (side: 'width' | 'height', trial: Trial, before: Trial | undefined): number => {
+  const whole = trial[side] / trial.scale;
+  if (before === undefined) return 0.9 * whole;
+  return Math.max(0.3 * whole, (trial[side] - before[side]) / (trial.scale - before.scale));
+};
+
 /**
- * The largest scale at which a drawing fits a room while its texts keep their height on screen. What the texts take stays the same in px, so the
- * size in px grows nearly evenly with the scale, by what the bare drawing measures in mm: from a scale that is too large a few steps down that
- * slope lead to it. Texts that begin to stand over each other on the way cost another step. A room that is too low is overrun downwards.
+ * The largest scale, or nearly, at which a drawing fits a room while its texts keep their height on screen. What the texts take stays the same in px, so the size in px grows nearly evenly with the scale, and from two
+ * scales follows a third. Texts that begin to stand over each other on the way cost another step. A room that is too low is overrun downwards.
  */
 export const fitRoom = (options: Fit): Fitted => {
   const { room, seed } = options;
@@ -84,16 +97,24 @@ export const fitRoom = (options: Fit): Fitted => {
   const high = room.height === undefined ? Number.POSITIVE_INFINITY : room.height - 2 * pad;
   const filled = (t: Trial) => Math.max(t.width / wide, t.height / high);
 
-  let trial = tryScale(options, seed ?? most);
+  let trial = tryScale(options, seed ?? usual);
   if (seed === undefined || filled(trial) > 1 || filled(trial) < enough) {
-    const large = tryScale(options, most);
-    const larger = tryScale(options, 2 * most);
-    const slope = (side: 'width' | 'height') => (larger[side] - large[side]) / most;
-    trial = large;
-    for (let step = 0; step < 8 && filled(trial) > 1 && trial.scale > least; step += 1) {
-      const over = Math.max((trial.width - wide) / slope('width'), (trial.height - high) / slope('height'));
-      trial = tryScale(options, Math.max(least, trial.scale - over - 0.005));
+    let before: Trial | undefined;
+    let best: Trial | undefined;
+    for (let step = 0; step < 10; step += 1) {
+      if (filled(trial) <= 1 && trial.scale > (best?.scale ?? 0)) best = trial;
+      if (filled(trial) <= 1 && (filled(trial) >= snug || trial.scale >= most)) break;
+      if (filled(trial) > 1 && trial.scale <= least) break;
+      const spare = Math.min(
+        (wide - trial.width) / slopeOf('width', trial, before),
+        (high - trial.height) / slopeOf('height', trial, before),
+      );
+      const scale = Math.min(most, Math.max(least, trial.scale + spare - 0.005));
+      if (scale === trial.scale) break;
+      before = trial;
+      trial = tryScale(options, scale);
     }
+    trial = best ?? trial;
   }
 
   if (room.height !== undefined && trial.scale < crowded) {

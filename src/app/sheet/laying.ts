@@ -1,5 +1,5 @@
 import { sayWith } from '../../../geometry/layout.ts';
-import { threeViews, type ViewName, viewAlone, views } from '../../../geometry/views/index.ts';
+import { arranged, unplaced, type ViewName, viewAlone, views } from '../../../geometry/views/index.ts';
 import { nothingOver } from '../../../geometry/views/laid-over.ts';
 import type { Built } from '../store.ts';
 import type { Fit } from './fit.ts';
@@ -18,7 +18,10 @@ export const layingOf = (
   others = nothingOver,
 ): Omit<Fit, 'room' | 'seed'> => {
   const say = sayWith(job.show);
-  if (name === 'three') return { draw: (em) => threeViews(job, design, em, say, heights, others), say, text };
+  if (name === 'three') {
+    const from = unplaced(job, design, heights, others);
+    return { draw: (em) => arranged(from, em, say, heights), say, text };
+  }
   const alone = viewAlone(name, job, design, heights, others);
   return { draw: () => alone, say, text };
 };

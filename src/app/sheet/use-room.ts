@@ -1,14 +1,22 @@
 import { type RefObject, useLayoutEffect, useState } from 'react';
 
-/** An element's inner size, px, kept up as it changes; before it is known, a size to draw with. */
-export const useRoom = (ref: RefObject<HTMLElement | null>): { readonly width: number; readonly height: number } => {
-  const [room, setRoom] = useState({ width: 900, height: 560 });
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A size to draw with where none can be measured. */
+const assumed: Size = { width: 900, height: 560 };
+
+/** An element's inner size, px, kept up as it changes; undefined until it is measured, which is before anything is painted. */
+export const useRoom = (ref: RefObject<HTMLElement | null>): Size | undefined => {
+  const [room, setRoom] = useState(typeof ResizeObserver === 'undefined' ? assumed : undefined);
   useLayoutEffect(() => {
     const element = ref.current;
     if (element === null || typeof ResizeObserver === 'undefined') return;
     const measure = () => {
       const { clientWidth: width, clientHeight: height } = element;
-      if (width > 0) setRoom((now) => (now.width === width && now.height === height ? now : { width, height }));
+      if (width > 0) setRoom((now) => (now?.width === width && now.height === height ? now : { width, height }));
     };
     measure();
     const observer = new ResizeObserver(measure);
