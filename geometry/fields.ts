@@ -105,7 +105,11 @@ function placeOf(path: string): { readonly group: number; readonly claim: number
   let longest = 0;
   order.forEach(([, , claims], group) => {
     claims.forEach((begin, claim) => {
-      if (begin.length > longest && (path === begin || path.startsWith(`${begin}.`))) {
+      if (
+        begin.length > longest &&
+        path.startsWith(begin) &&
+        (path.length === begin.length || path[begin.length] === '.')
+      ) {
         best = { group, claim };
         longest = begin.length;
       }
@@ -116,6 +120,9 @@ function placeOf(path: string): { readonly group: number; readonly claim: number
 
 const isKey = (path: string): boolean => path.endsWith('.*.id');
 
+/** Each field that a person can set, and its place. */
+const placed = allFields.flatMap((field) => (isKey(field.path) ? [] : [{ field, place: placeOf(field.path) }]));
+
 /**
  * Every field a person can set, in the order in which it is taken on the bench. Read from the schema: a new field shows up
  * in the group that claims its path. The keys of lists' items are left out, as nobody types them.
@@ -123,9 +130,10 @@ const isKey = (path: string): boolean => path.endsWith('.*.id');
 export const fieldGroups: readonly FieldGroup[] = order.map(([id, title], group) => ({
   id,
   title,
-  fields: allFields
-    .filter(({ path }) => !isKey(path) && placeOf(path)?.group === group)
-    .sort((a, b) => (placeOf(a.path)?.claim ?? 0) - (placeOf(b.path)?.claim ?? 0)),
+  fields: placed
+    .flatMap(({ field, place }) => (place?.group === group ? [{ field, place }] : []))
+    .sort((a, b) => a.place.claim - b.place.claim)
+    .map(({ field }) => field),
 }));
 
 /** A path with `*` in place of the keys of lists' items: the same for every string; undefined where it leads nowhere. */

@@ -4,6 +4,7 @@ import { pinProblems } from './bridge/pin-problems.ts';
 import { slotOutline } from './bridge/slot.ts';
 import { deckHeight, slotFloorAt } from './bridge/surface.ts';
 import { wingProblems } from './bridge/wings/problems.ts';
+import { checkIds, rangeOf } from './checks/ranges.ts';
 import type { Design } from './design.ts';
 import { neckOrBridge } from './instrument/neck.ts';
 import type { Job } from './job.ts';
@@ -17,6 +18,7 @@ import { contains } from './shape/measure.ts';
 import { start } from './shape/path.ts';
 import { translate } from './shape/transform.ts';
 import type { Path } from './shape/types.ts';
+import { formatQuantity } from './units.ts';
 
 /** Whether a closed path lies wholly inside another. */
 const inside = (inner: Path, outer: Path): boolean =>
@@ -92,6 +94,27 @@ const saddleEnds = ({ mm }: Say, job: Settled, design: Design): Found => {
   );
 };
 
+/** A range of the job's own has to run upwards. */
+const limitProblems = (job: Job): readonly Problem[] =>
+  checkIds.flatMap((id) => {
+    if (job.limits[id] === undefined) return [];
+    const { range, kind, title } = rangeOf(job, id);
+    const bounds = (['doubtfulFrom', 'from', 'to', 'doubtfulTo'] as const).filter((key) => range[key] !== undefined);
+    const say = (value: number | undefined) => formatQuantity(value ?? 0, kind, job.show, { unit: true });
+    return bounds.slice(1).flatMap((upper, k): readonly Problem[] => {
+      const lower = bounds[k] as keyof typeof range;
+      return (range[lower] ?? 0) <= (range[upper] ?? 0)
+        ? []
+        : [
+            {
+              path: `limits.${id}.${typeof job.limits[id]?.[lower] === 'number' ? lower : upper}`,
+              value: range[typeof job.limits[id]?.[lower] === 'number' ? lower : upper],
+              says: `The range for “${title}” runs backwards: ${say(range[lower])} stands before ${say(range[upper])}. Make the limits run upwards, or go back to the usual ones.`,
+            },
+          ];
+    });
+  });
+
 /** What the worked-out numbers must satisfy before anything can be drawn; empty when they do. */
 export const unbuildable = (job: Settled, design: Design): readonly Problem[] => {
   const { bridge, slot } = job;
@@ -113,6 +136,7 @@ export const unbuildable = (job: Settled, design: Design): readonly Problem[] =>
   const neck = low && neckOrBridge(job);
   const slotWay = slotOutline(slot, design.saddleLine, bridge.deckWidth - 2 * atShoulder);
   return found(
+    ...limitProblems(job),
     !inside(slotWay, outline) && {
       path: 'bridge.frontToSaddle',
       value: bridge.frontToSaddle,

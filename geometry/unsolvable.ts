@@ -3,15 +3,12 @@ import { footprints } from './bridge/footprints/index.ts';
 import { sayLength } from './bridge/footprints/say-length.ts';
 import { rowProblems } from './bridge/row-problems.ts';
 import { wallLength } from './bridge/slot.ts';
-import { checkIds, rangeOf } from './checks/ranges.ts';
 import { boardRadius } from './instrument/board.ts';
 import { stringPlaces } from './instrument/spacing.ts';
 import { stringProblems } from './instrument/string-problems.ts';
-import type { Job } from './job.ts';
 import { type Found, found, type Problem } from './problem.ts';
 import { type Say, sayFor } from './say.ts';
 import type { Settled } from './settle.ts';
-import { formatQuantity } from './units.ts';
 
 /** An arc can only span what it reaches: half the width must be less than its radius. */
 const tooTight = (
@@ -28,27 +25,6 @@ const tooTight = (
     value: radius,
     says: `${what} of ${say(radius)} cannot span ${mm(width)}, ${ofWhat}. It must be more than ${say(width / 2)}.`,
   };
-
-/** A range of the job's own has to run upwards. */
-const limitProblems = (job: Job): readonly Problem[] =>
-  checkIds.flatMap((id) => {
-    if (job.limits[id] === undefined) return [];
-    const { range, kind, title } = rangeOf(job, id);
-    const bounds = (['doubtfulFrom', 'from', 'to', 'doubtfulTo'] as const).filter((key) => range[key] !== undefined);
-    const say = (value: number | undefined) => formatQuantity(value ?? 0, kind, job.show, { unit: true });
-    return bounds.slice(1).flatMap((upper, k): readonly Problem[] => {
-      const lower = bounds[k] as keyof typeof range;
-      return (range[lower] ?? 0) <= (range[upper] ?? 0)
-        ? []
-        : [
-            {
-              path: `limits.${id}.${typeof job.limits[id]?.[lower] === 'number' ? lower : upper}`,
-              value: range[typeof job.limits[id]?.[lower] === 'number' ? lower : upper],
-              says: `The range for “${title}” runs backwards: ${say(range[lower])} stands before ${say(range[upper])}. Make the limits run upwards, or go back to the usual ones.`,
-            },
-          ];
-    });
-  });
 
 /** What a readable job must satisfy before its numbers can be worked out; empty when it does. */
 export const unsolvable = (job: Settled): readonly Problem[] => {
@@ -125,7 +101,6 @@ export const unsolvable = (job: Settled): readonly Problem[] => {
     ),
     ...stringProblems(job, sayLength(job.show)),
     ...rowProblems(job, sayLength(job.show)),
-    ...limitProblems(job),
     ...guitar.measured.flatMap(({ id, fret }): readonly Problem[] =>
       fret > guitar.frets
         ? [
