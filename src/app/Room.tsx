@@ -4,14 +4,16 @@ import { firstWords as words } from './first-words.ts';
 import { Sheet } from './sheet/Sheet.tsx';
 import { useKeep } from './shelf/use-keep.ts';
 import { useBenchState } from './use-bench.ts';
-import { useInSight } from './use-in-sight.ts';
 import { type Parts, PartsContext } from './use-parts.ts';
 
 /** Loaded when it is first asked for. */
 const Shelf = lazy(async () => ({ default: (await import('./shelf/Shelf.tsx')).Shelf }));
 
-/** The whole bench: the drawing at once, and in their places all other parts as soon as they are there. */
-export const Room = ({ parts }: { parts?: Parts }) => {
+/** The order in which the page is put up, so that no step takes long: the drawing; what is typed; the strings and the set-up; what comes of it all. */
+export const steps = { drawing: 0, numbers: 1, works: 2, results: 3 } as const;
+
+/** The whole bench: the drawing at once, and in their places all other parts as soon as they are there, as far as a step. */
+export const Room = ({ parts, step = steps.results }: { parts?: Parts; step?: number }) => {
   const name = useBenchState((state) => state.job.name);
   const built = useBenchState((state) => state.built);
   const keep = useKeep();
@@ -19,7 +21,6 @@ export const Room = ({ parts }: { parts?: Parts }) => {
   const [isShelfOpen, setShelfOpen] = useState(false);
   const [asked, setAsked] = useState<Asked | undefined>();
 
-  useInSight();
   useEffect(() => {
     document.title = words.documentTitle(name);
   }, [name]);
@@ -35,15 +36,16 @@ export const Room = ({ parts }: { parts?: Parts }) => {
           )}
           {parts && <parts.Notices />}
           {parts && <parts.Keys />}
+          {parts && <parts.InSight />}
           <main>
             <div className="stage">
               <Sheet />
               {parts ? <parts.Help /> : <div className="help" />}
             </div>
-            {parts ? <parts.Numbers /> : <div className="numbers" />}
+            {parts && step >= steps.numbers ? <parts.Numbers /> : <div className="numbers" />}
             <div className="below">
               <div className="works">
-                {parts ? (
+                {parts && step >= steps.works ? (
                   <>
                     <parts.Compare />
                     <parts.Strings />
@@ -54,8 +56,8 @@ export const Room = ({ parts }: { parts?: Parts }) => {
                 )}
               </div>
               <div className="results">
-                {parts && <parts.Findings />}
-                {parts && <parts.Outcome />}
+                {parts && step >= steps.results && <parts.Findings />}
+                {parts && step >= steps.results && <parts.Outcome />}
               </div>
             </div>
           </main>

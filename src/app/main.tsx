@@ -1,9 +1,10 @@
 import { StrictMode, startTransition } from 'react';
+import { flushSync } from 'react-dom';
 import { createRoot } from 'react-dom/client';
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { firstLook } from './first-look.ts';
 import type { Keep } from './keep/keep.ts';
-import { Room } from './Room.tsx';
+import { Room, steps } from './Room.tsx';
 import { KeepContext } from './shelf/use-keep.ts';
 import type { State } from './state.ts';
 import type { Bench } from './store.ts';
@@ -13,25 +14,35 @@ import './app.css';
 
 const root = createRoot(document.getElementById('app') as HTMLElement);
 
-const show = (bench: Bench | StoreApi<State>, parts?: Parts, keep?: Keep) =>
+const show = (bench: Bench | StoreApi<State>, parts?: Parts, keep?: Keep, step?: number) =>
   root.render(
     <StrictMode>
       <BenchContext value={bench}>
         <KeepContext value={keep}>
-          <Room {...(parts && { parts })} />
+          <Room {...(parts && { parts })} {...(step !== undefined && { step })} />
         </KeepContext>
       </BenchContext>
     </StrictMode>,
   );
 
+/** The longest that is waited for a painting, ms: none comes while the page lies in the background. */
+const patience = 1000;
+
 /** Once what is on its way to the screen has been painted. */
-const painted = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+const painted = () =>
+  new Promise<void>((done) => {
+    requestAnimationFrame(() => setTimeout(done));
+    setTimeout(done, patience);
+  });
 
 /** All that can be done with the drawing. Not awaited where this module begins: what it loads asks for this module's own chunk. */
 const follow = async () => {
   const { makeWhole } = await import('./whole.ts');
   const { bench, parts, keep } = await makeWhole();
-  startTransition(() => show(bench, parts, keep));
+  for (const step of Object.values(steps)) {
+    startTransition(() => show(bench, parts, keep, step));
+    await painted();
+  }
 };
 
 // The drawing comes first; all else follows as soon as it is painted.
@@ -39,5 +50,5 @@ const first = firstLook(
   () => window.sessionStorage,
   () => window.localStorage,
 );
-if (first) show(createStore(() => first));
+if (first) flushSync(() => show(createStore(() => first)));
 painted().then(follow);

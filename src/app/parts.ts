@@ -4,6 +4,7 @@ import { Compare } from './compare/Compare.tsx';
 import { HowDialog } from './figures/HowDialog.tsx';
 import { Findings } from './findings/Findings.tsx';
 import { Summary } from './findings/Summary.tsx';
+import { InSight } from './InSight.tsx';
 import { Keys } from './Keys.tsx';
 import { Notices } from './Notices.tsx';
 import { Help } from './numbers/Help.tsx';
@@ -15,6 +16,7 @@ import { Templates } from './save/Templates.tsx';
 import { SetUp } from './setup/SetUp.tsx';
 import { Alternatives } from './sheet/Alternatives.tsx';
 import { Hands } from './sheet/Hands.tsx';
+import { Looking } from './sheet/Looking.tsx';
 import { Problems } from './sheet/Problems.tsx';
 import { Refused } from './sheet/Refused.tsx';
 import { Told } from './sheet/Told.tsx';
@@ -34,7 +36,9 @@ export const parts = {
   Hands,
   Help,
   HowDialog,
+  InSight,
   Keys,
+  Looking,
   Notices,
   Numbers,
   Outcome,

@@ -2,10 +2,10 @@ import { type ReactNode, type RefObject, useEffect, useMemo, useRef, useState } 
 import { firstWords as words } from '../first-words.ts';
 import type { Built } from '../store.ts';
 import { useBenchState } from '../use-bench.ts';
+import { useParts } from '../use-parts.ts';
 import type { Fit, Fitted } from './fit.ts';
 import { type Look, lookAt, steadyLook } from './look.ts';
 import { Picture } from './Picture.tsx';
-import { useLooking } from './use-looking.ts';
 
 /** What lies over a drawing as it is looked at, and the element that it lies in. */
 export type Over = (shown: Fitted, box: RefObject<HTMLElement | null>) => ReactNode;
@@ -52,7 +52,7 @@ export const Glass = ({ fitted, laying, high = 0, look, onLook, inSight, over, i
     () => lookAt(fitted, seen, { say, text, high, exactly }),
     [fitted, seen, say, text, high, exactly],
   );
-  const onKeyDown = useLooking({ box, fitted, shown, look, onLook });
+  const parts = useParts();
   useEffect(() => {
     if (isShown) inSight.current = { fitted, shown };
   }, [isShown, inSight, fitted, shown]);
@@ -64,7 +64,6 @@ export const Glass = ({ fitted, laying, high = 0, look, onLook, inSight, over, i
       aria-label={words.sheet.keys(drawing.title)}
       tabIndex={isShown ? 0 : -1}
       data-scale={shown.scale}
-      onKeyDown={onKeyDown}
     >
       <Picture
         {...drawing}
@@ -73,6 +72,7 @@ export const Glass = ({ fitted, laying, high = 0, look, onLook, inSight, over, i
         onHold={(view) => setSteady({ look: steadyLook(shown, view), height: shown.height })}
       />
       {isShown && over?.(shown, box)}
+      {parts && <parts.Looking {...{ box, fitted, shown, look, onLook }} />}
     </div>
   );
 };

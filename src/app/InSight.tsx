@@ -39,7 +39,7 @@ const settle = (stage: HTMLElement) => {
 };
 
 /** Keeps the field in focus in sight: under the sheet where that stays, over an on-screen keyboard, with what is said of it. */
-export const useInSight = () => {
+export const InSight = () => {
   const focus = useBenchState((state) => state.focus);
   const drafts = useBenchState((state) => state.drafts);
   const solved = useBenchState((state) => state.solved);
@@ -60,4 +60,6 @@ export const useInSight = () => {
       window.visualViewport?.removeEventListener('scroll', again);
     };
   }, [focus, drafts, solved]);
+
+  return null;
 };

@@ -1,9 +1,9 @@
-import { type KeyboardEvent, type RefObject, useEffect, useEffectEvent } from 'react';
+import { type RefObject, useEffect, useEffectEvent } from 'react';
 import type { Point } from '../../../geometry/shape/types.ts';
 import type { Fitted } from './fit.ts';
 import { closer, type Look, moved, step } from './look.ts';
 
-interface Looking {
+interface LookingProps {
   readonly look: Look | undefined;
   readonly box: RefObject<HTMLElement | null>;
   /** The drawing as it fits its room, and as it is looked at now. */
@@ -33,10 +33,10 @@ const between = (touches: TouchList, from: DOMRect) => {
 };
 
 /**
- * Looking closer at a drawing and moving it: by the wheel, by dragging, by two fingers, and by the keys that it returns. The page is never trapped. A wheel turns the page unless Ctrl or ⌘ is held or
+ * Looking closer at a drawing and moving it: by the wheel, by dragging, by two fingers, and by keys. The page is never trapped. A wheel turns the page unless Ctrl or ⌘ is held or
  * the drawing has the focus, and turns it again where the drawing can come no closer; one finger scrolls the page, two move the drawing.
  */
-export const useLooking = ({ box, fitted, shown, look, onLook }: Looking) => {
+export const Looking = ({ box, fitted, shown, look, onLook }: LookingProps) => {
   const zoom = (times: number, px?: Point): boolean => {
     const look = closer(fitted, shown, times, px);
     if (look.scale === shown.scale) return false;
@@ -109,19 +109,6 @@ export const useLooking = ({ box, fitted, shown, look, onLook }: Looking) => {
     element.addEventListener('touchcancel', onEnd);
   });
 
-  useEffect(() => {
-    const element = box.current;
-    if (element === null) return;
-    element.addEventListener('wheel', onWheel, { passive: false });
-    element.addEventListener('pointerdown', onPointerDown);
-    element.addEventListener('touchstart', onTouchStart, { passive: true });
-    return () => {
-      element.removeEventListener('wheel', onWheel);
-      element.removeEventListener('pointerdown', onPointerDown);
-      element.removeEventListener('touchstart', onTouchStart);
-    };
-  }, [box]);
-
   const arrows: Readonly<Record<string, Point>> = {
     ArrowLeft: { x: nudge, y: 0 },
     ArrowRight: { x: -nudge, y: 0 },
@@ -129,7 +116,7 @@ export const useLooking = ({ box, fitted, shown, look, onLook }: Looking) => {
     ArrowDown: { x: 0, y: -nudge },
   };
   /** The keys that the drawing answers to while it has the focus; arrows scroll the page as long as the drawing is seen whole. */
-  return (event: KeyboardEvent) => {
+  const onKeyDown = useEffectEvent((event: KeyboardEvent) => {
     if (event.target !== box.current || event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey)
       return;
     const arrow = arrows[event.key];
@@ -139,5 +126,22 @@ export const useLooking = ({ box, fitted, shown, look, onLook }: Looking) => {
     else if (arrow !== undefined && look !== undefined) move(arrow);
     else return;
     event.preventDefault();
-  };
+  });
+
+  useEffect(() => {
+    const element = box.current;
+    if (element === null) return;
+    element.addEventListener('wheel', onWheel, { passive: false });
+    element.addEventListener('pointerdown', onPointerDown);
+    element.addEventListener('keydown', onKeyDown);
+    element.addEventListener('touchstart', onTouchStart, { passive: true });
+    return () => {
+      element.removeEventListener('wheel', onWheel);
+      element.removeEventListener('pointerdown', onPointerDown);
+      element.removeEventListener('keydown', onKeyDown);
+      element.removeEventListener('touchstart', onTouchStart);
+    };
+  }, [box]);
+
+  return null;
 };
