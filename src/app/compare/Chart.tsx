@@ -2,12 +2,13 @@ import { memo, useId, useMemo, useRef } from 'react';
 import { shortName } from '../../../geometry/names.ts';
 import { gapLine, gapOver } from '../../../geometry/saddle/gap.ts';
 import type { Point } from '../../../geometry/shape/types.ts';
-import { formatQuantity, MM_PER_INCH } from '../../../geometry/units.ts';
+import { MM_PER_INCH } from '../../../geometry/units.ts';
 import { Sample } from '../sheet/Alternatives.tsx';
 import { useRoom } from '../sheet/use-room.ts';
 import type { Built } from '../store.ts';
 import { words } from '../words.ts';
 import type { Compared } from './designs.ts';
+import { alike } from './outcomes.ts';
 import { ticks } from './ticks.ts';
 
 const says = words.compare;
@@ -174,7 +175,7 @@ export const Chart = memo(({ designs }: { designs: readonly Compared[] }) => {
                   <th scope="row">{shortName(s.name)}</th>
                   {lines.map(({ letter, built }) => (
                     <td key={letter ?? ''} data-now={letter === undefined}>
-                      {formatQuantity(gapOver(built.job, built.design)(s.acrossAtSaddle), 'length', show)}
+                      {alike(gapOver(built.job, built.design)(s.acrossAtSaddle), 'length', built)}
                     </td>
                   ))}
                 </tr>

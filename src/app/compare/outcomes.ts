@@ -20,8 +20,13 @@ const least = (strings: readonly SolvedString[], of: 'exposure' | 'breakAngle'):
 const most = (strings: readonly SolvedString[], of: 'exposure' | 'breakAngle'): SolvedString =>
   strings.reduce((best, s) => (s[of] > best[of] ? s : best));
 
-const say = (value: number, kind: QuantityKind, { job }: Built): string =>
-  formatQuantity(value, kind, job.show, { unit: true });
+/** A number in the reader’s unit; lengths all with as many decimals, as on the drawing, so that a row of them can be compared. */
+export const alike = (value: number, kind: QuantityKind, { job: { show } }: Built, unit = false): string => {
+  const digits = kind === 'length' ? { digits: show.length === 'mm' ? 2 : 3 } : {};
+  return formatQuantity(value, kind, show, { ...digits, unit });
+};
+
+const say = (value: number, kind: QuantityKind, built: Built): string => alike(value, kind, built, true);
 
 const extremes = (of: 'exposure' | 'breakAngle', kind: QuantityKind): readonly OutcomeRow[] =>
   ([least, most] as const).map((pick) => ({
@@ -37,7 +42,11 @@ const extremes = (of: 'exposure' | 'breakAngle', kind: QuantityKind): readonly O
 export const outcomeRows = (job: Job): readonly OutcomeRow[] => [
   ...extremes('exposure', 'length'),
   ...extremes('breakAngle', 'angle'),
-  { id: 'thickness', title: says.thickness, text: (built) => say(built.job.bridge.thickness, 'length', built) },
+  {
+    id: 'thickness',
+    title: says.thickness,
+    text: (built) => formatQuantity(built.job.bridge.thickness, 'length', built.job.show, { unit: true }),
+  },
   ...job.strings.list.map((string, k) => ({
     id: `load.${string.id}`,
     title: says.load(shortName(string.name)),
@@ -50,6 +59,6 @@ export const outcomeRows = (job: Job): readonly OutcomeRow[] => [
 export const inShort = (built: Built): string => {
   const { strings } = built.design;
   const range = (of: 'exposure' | 'breakAngle', kind: QuantityKind) =>
-    [formatQuantity(least(strings, of)[of], kind, built.job.show), say(most(strings, of)[of], kind, built)] as const;
+    [alike(least(strings, of)[of], kind, built), say(most(strings, of)[of], kind, built)] as const;
   return says.inShort(range('exposure', 'length'), range('breakAngle', 'angle'));
 };
