@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { type FieldInfo, fieldAt, getAt } from '../../geometry/fields.ts';
+import { figureAt } from '../../geometry/figures/index.ts';
 import { formatQuantity, parseQuantity, unitFor } from '../../geometry/units.ts';
 import { views } from '../../geometry/views/index.ts';
 import { snapped, stepped, stopped } from '../../src/app/sheet/grips/step.ts';
 import { tellStep } from '../../src/app/sheet/Told.tsx';
+import { askable } from '../../src/app/sheet/typed/askable.ts';
 import { typable } from '../../src/app/sheet/typed/typable.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { built } from '../solved.ts';
@@ -183,6 +185,23 @@ describe('the numbers that can be typed on the drawing', () => {
     expect(paths('heron', 'tail')).toContain('guitar.boardRadiusEnd');
     expect(paths('godwit', 'above')).not.toContain('bridge.length');
     expect(paths('siskin', 'above')).toContain('slot.fromNut');
+  });
+});
+
+describe('the figures that can be asked on the drawing', () => {
+  it.each(starters)('of $id are the very figures that stand there', ({ id }) => {
+    const made = built(starterJob(id));
+    for (const view of Object.values(views)) {
+      const { marks } = view(made.job, made.design);
+      const asks = askable(marks, made, typable(marks, made.job));
+      for (const mark of marks) {
+        const asked = asks.get(mark.kind === 'dimension' ? `${mark.id}.value` : mark.id);
+        if (asked === undefined || mark.kind === 'path') continue;
+        const shown = mark.label.find((part) => typeof part === 'object');
+        expect(shown?.value, mark.id).toEqual(figureAt(asked.id)?.value(made.job, made.design, asked.k));
+      }
+      if (view === views.tail) expect(asks.size).toBeGreaterThanOrEqual(made.design.strings.length);
+    }
   });
 });
 

@@ -7,10 +7,13 @@ import type { Built } from '../store.ts';
 import { fieldTitle } from '../strings.ts';
 import { stands } from '../typing.ts';
 import { useBenchState } from '../use-bench.ts';
+import { coarse, useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
 import type { Fitted } from './fit.ts';
 import { Handle } from './grips/Handle.tsx';
 import { Readout } from './grips/Readout.tsx';
+import { AskSpot } from './typed/AskSpot.tsx';
+import { askable } from './typed/askable.ts';
 import { Spot } from './typed/Spot.tsx';
 import { typable } from './typed/typable.ts';
 import { useRowInSight } from './use-row-in-sight.ts';
@@ -63,9 +66,11 @@ const useLines = (grip: Grip | undefined, isStopped: boolean): readonly string[]
 /** What can be typed into and dragged on a drawing, in the order of the bench. */
 export const Hands = ({ built, fitted, onHold, onType }: HandsProps) => {
   useRowInSight();
+  const isCoarse = useMedia(coarse);
   const [active, setActive] = useState<Active | undefined>();
   const { scale, primitives, marks, places } = fitted;
   const paths = useMemo(() => typable(marks, built.job), [marks, built]);
+  const asks = useMemo(() => askable(marks, built, paths), [marks, built, paths]);
   const grips = useMemo(() => gripsOn(built, { places }), [built, places]);
   const held = grips.find(({ grip }) => grip.id === active?.id)?.grip;
   const lines = useLines(held, active?.isStopped ?? false);
@@ -84,6 +89,12 @@ export const Hands = ({ built, fitted, onHold, onType }: HandsProps) => {
   ].toSorted((a, b) => benchOrder(a.path) - benchOrder(b.path));
   return (
     <>
+      {/* They stand too close together for a finger, which finds the same figures beside the drawing. */}
+      {!isCoarse &&
+        primitives.map((p) => {
+          const asked = asks.get(p.id);
+          return p.kind === 'text' && asked && <AskSpot key={p.id} text={p} asked={asked} scale={scale} />;
+        })}
       {parts.map(({ path, spot, put }) =>
         spot ? (
           <Spot

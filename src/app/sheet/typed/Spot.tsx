@@ -1,13 +1,8 @@
 import type { Text } from '../../../../geometry/drawing.ts';
-import { textBox } from '../../../../geometry/text-box.ts';
 import { fieldTitle } from '../../strings.ts';
 import { useBench, useBenchState } from '../../use-bench.ts';
-import { coarse, useMedia } from '../../use-media.ts';
 import { words } from '../../words.ts';
-
-/** Least size of what can be pressed, px: with a mouse, and with a finger. */
-const leastFine = 25;
-const leastCoarse = 45;
+import { useSpotBox } from './spot-box.ts';
 
 interface SpotProps {
   readonly text: Text;
@@ -23,10 +18,7 @@ interface SpotProps {
 export const Spot = ({ text, path, scale, hasGrip, onOpen }: SpotProps) => {
   const bench = useBench();
   const title = useBenchState(({ job }) => fieldTitle(job, path));
-  const least = (useMedia(coarse) ? leastCoarse : leastFine) / scale;
-  const box = textBox(text);
-  const width = Math.max(least, box.maxX - box.minX);
-  const height = Math.max(least, box.maxY - box.minY);
+  const box = useSpotBox(text, scale);
   return (
     // biome-ignore lint/a11y/useSemanticElements: an SVG has no button of its own
     <rect
@@ -35,10 +27,7 @@ export const Spot = ({ text, path, scale, hasGrip, onOpen }: SpotProps) => {
       role="button"
       tabIndex={hasGrip ? -1 : 0}
       aria-label={words.hands.typeAt(title, text.text)}
-      x={(box.minX + box.maxX - width) / 2}
-      y={(box.minY + box.maxY - height) / 2}
-      width={width}
-      height={height}
+      {...box}
       onClick={onOpen}
       onKeyDown={(event) => {
         if (event.key !== 'Enter' && event.key !== ' ') return;
