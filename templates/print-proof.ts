@@ -1,6 +1,6 @@
 import { type Correction, quarterTurnedCorrection, sayCorrection } from './correction.ts';
 import { type Paper, papers } from './paper.ts';
-import { mostError } from './shop/printers.ts';
+import { mostError, type Printer } from './shop/printers.ts';
 
 /** One check bar as a person measured it on a print, mm. */
 export interface BarReading {
@@ -129,3 +129,17 @@ export const provePrint = (
     says: `The print came out ${measured}. What is printed there from now on is corrected: ${sayCorrection(correction)} on an upright sheet. Print a page and measure it again.`,
   };
 };
+
+/** A printer as the shop keeps it once it was proved: its correction and what was measured, all for the sheet standing upright. */
+export const provedPrinter = (
+  { lies, readings }: PrintReading,
+  correction: Correction,
+  called: Pick<Printer, 'id' | 'name' | 'date'>,
+): Printer => ({
+  ...called,
+  ...correction,
+  readings: readings.map(({ along, bar, reads }, i) => {
+    const other = along === 'across' ? 'down' : 'across';
+    return { id: `${i + 1}`, along: lies === 'lying' ? other : along, bar, reads };
+  }),
+});

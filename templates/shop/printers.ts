@@ -65,7 +65,7 @@ export const chosenPrinter = ({ chosen, list }: Shop['printers']): KnownPrinter 
 /** What pages printed on the chosen printer are corrected by, on an upright sheet. */
 export const chosenCorrection = (known: KnownPrinter | undefined): Correction => known?.correction ?? uncorrected;
 
-type Printer = Shop['printers']['list'][number];
+export type Printer = Shop['printers']['list'][number];
 
 /** The shop with a printer put in the place of the one with its key, or added, and chosen. */
 export const withPrinter = (shop: Shop, proved: Printer): Shop => {

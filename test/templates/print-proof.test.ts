@@ -4,7 +4,7 @@ import { showLine } from '../../geometry/marks.ts';
 import { type Correction, quarterTurnedCorrection, uncorrected } from '../../templates/correction.ts';
 import { onPaper, papers } from '../../templates/paper.ts';
 import { toPdf } from '../../templates/pdf.ts';
-import { type BarReading, type PrintReading, provePrint } from '../../templates/print-proof.ts';
+import { type BarReading, type PrintReading, provedPrinter, provePrint } from '../../templates/print-proof.ts';
 import { laySheets } from '../../templates/sheets.ts';
 import { newShop, readShop, type Shop, writeShop } from '../../templates/shop/index.ts';
 import { withPrinter } from '../../templates/shop/printers.ts';
@@ -175,6 +175,15 @@ describe('a sheet for a printer that was proved', () => {
   it('belongs to the shop: kept in its file, and left out where no printer is chosen', () => {
     const shop = proved(correction, onPaper(newShop(), 'letter'));
     expect(readShop(writeShop(shop))).toEqual({ ok: true, shop, unknown: [] });
+    // Measured on a page that lies on its side: across it is down the sheet.
+    const measured = reading(1.01, 0.985, { lies: 'lying' });
+    const kept = provedPrinter(measured, correction, { id: 'attic', name: 'Attic', date: '2026-01-02' });
+    expect(kept.readings.map(({ along, reads }) => [along, reads])).toEqual([
+      ['down', 101],
+      ['across', 98.5],
+    ]);
+    const known = withPrinter(shop, kept);
+    expect(readShop(writeShop(known))).toEqual({ ok: true, shop: known, unknown: [] });
     const again = proved({ across: 1, down: 1 }, shop);
     expect(again.printers.list).toHaveLength(1);
     const none = { ...shop, printers: { ...shop.printers, chosen: '' } };
