@@ -26,7 +26,7 @@ it('lays each on its sheet as it was drawn', () => {
   });
 });
 
-it('draws every stroke on paper within 0.01 mm and every arc within 0.1 %', async () => {
+it('draws every stroke on paper within 0.01 mm and every arc within 0.1 %', { timeout: 60_000 }, async () => {
   const date = new Date('2024-02-29T12:00:00Z');
   const { pages } = await readPdf(await toPdf(sheets, { title: 'Templates', date, fonts }));
   expect(pages).toHaveLength(sheets.length);
@@ -35,7 +35,7 @@ it('draws every stroke on paper within 0.01 mm and every arc within 0.1 %', asyn
   });
 });
 
-it('draws every stroke in SVG within 0.01 mm, every arc as an arc', () => {
+it('draws every stroke in SVG within 0.01 mm, every arc as an arc', { timeout: 60_000 }, () => {
   const window = svgWindow();
   for (const sheet of sheets) holdSvg(readSvg(toSvg(sheet.primitives, { ...sheet, window })), sheet);
 });

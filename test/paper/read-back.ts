@@ -126,6 +126,59 @@ const motionOf = (pairs: readonly (readonly [Point, Point])[]): Motion => {
 /** How far rounding may move what is placed, mm. */
 const placedWithin = 1e-6;
 
+type Pairs = readonly (readonly [Point, Point])[];
+type Strokes = ReadonlyMap<string, Stroke>;
+
+const strokesById = (sheet: Sheet): Strokes =>
+  new Map(sheet.primitives.flatMap((p) => (p.kind === 'stroke' ? [[p.id, p] as const] : [])));
+
+/** Points of strokes that lie whole on a sheet, on the drawing and there. */
+const wholePairs = (strokes: readonly Stroke[], placed: Strokes, prefix: string): Pairs =>
+  strokes.flatMap((stroke) => {
+    const on = placed.get(`${prefix}${stroke.id}`);
+    const isWhole =
+      on?.path.segments.length === stroke.path.segments.length &&
+      Math.abs(pathLength(on.path) - pathLength(stroke.path)) < placedWithin;
+    return isWhole
+      ? stroke.path.segments.flatMap((s, k) =>
+          [0, 0.37, 1].map((t) => [at(s, t), at(on.path.segments[k] as Segment, t)] as const),
+        )
+      : [];
+  });
+
+/** Points of the crosses by which a page joins one that is known already, on the drawing and there. */
+const crossPairs = (placed: Strokes, known: Strokes, { back }: Motion): Pairs =>
+  [...placed.values()].flatMap(({ id, path }) => {
+    const other = /^join\..*\.cross\d+\.[xy]$/.test(id) ? known.get(id)?.path.segments[0] : undefined;
+    return other ? [0, 1].map((t) => [back(at(other, t)), at(path.segments[0] as Segment, t)] as const) : [];
+  });
+
+/** Where each sheet shows a drawing: found by strokes that lie whole on it; on a page that has none, by the crosses that join it to one that has. */
+const motionsOf = (
+  strokes: readonly Stroke[],
+  sheets: readonly Sheet[],
+  prefix: string,
+): ReadonlyMap<Strokes, Motion> => {
+  const ids = strokes.map(({ id }) => `${prefix}${id}`);
+  const shows = sheets.map(strokesById).filter((placed) => ids.some((id) => placed.has(id)));
+  const found = new Map<Strokes, Motion>();
+  const add = (placed: Strokes, pairs: Pairs): void => {
+    if (pairs.length === 0) return;
+    const motion = motionOf(pairs);
+    const misses = pairs.map(([a, b]) => Math.hypot(motion.there(a).x - b.x, motion.there(a).y - b.y));
+    expect(Math.max(...misses), prefix).toBeLessThan(placedWithin);
+    found.set(placed, motion);
+  };
+  for (const placed of shows) add(placed, wholePairs(strokes, placed, prefix));
+  for (let before = 0; before < found.size; ) {
+    before = found.size;
+    for (const placed of shows)
+      for (const [known, motion] of [...found]) if (!found.has(placed)) add(placed, crossPairs(placed, known, motion));
+  }
+  expect(found.size, `${prefix}: pages whose place is found`).toBe(shows.length);
+  return found;
+};
+
 /**
  * Holds a drawing on its sheets to the drawing as it was drawn: moved and turned, but never scaled, bent or mirrored; whole on one sheet, or parted over several
  * that show all of it. Ids on the sheets begin with `prefix`.
@@ -133,34 +186,15 @@ const placedWithin = 1e-6;
 export const holdPlaced = (own: readonly Primitive[], sheets: readonly Sheet[], prefix: string): void => {
   const strokes = own.filter((p) => p.kind === 'stroke');
   const shown = new Map(strokes.map(({ id }) => [id, 0]));
-  for (const sheet of sheets) {
-    const placed = new Map(sheet.primitives.flatMap((p) => (p.kind === 'stroke' ? [[p.id, p] as const] : [])));
-    const same = (a: Stroke, b: Stroke | undefined): b is Stroke =>
-      b !== undefined && Math.abs(pathLength(a.path) - pathLength(b.path)) < placedWithin;
-    const pairs = strokes.flatMap((stroke) => {
-      const on = placed.get(`${prefix}${stroke.id}`);
-      return same(stroke, on) && on.path.segments.length === stroke.path.segments.length
-        ? stroke.path.segments.flatMap((s, k) =>
-            [0, 0.37, 1].map((t) => [at(s, t), at(on.path.segments[k] as Segment, t)] as const),
-          )
-        : [];
-    });
-    if (pairs.length === 0) continue;
-    const { there, back } = motionOf(pairs);
-    const miss = Math.max(...pairs.map(([a, b]) => Math.hypot(there(a).x - b.x, there(a).y - b.y)));
-    expect(miss, `${prefix}${sheet.title}`).toBeLessThan(placedWithin);
-    for (const stroke of strokes) {
+  for (const [placed, { back }] of motionsOf(strokes, sheets, prefix))
+    for (const { id, path } of strokes) {
       // A page's edge may part a stroke; its further parts are numbered.
-      const parts = Array.from({ length: 99 }, (_, k) =>
-        placed.get(`${prefix}${stroke.id}${k === 0 ? '' : `.${k + 1}`}`),
-      );
-      for (const part of parts.slice(0, parts.indexOf(undefined))) {
-        const misses = part?.path.segments.flatMap(along).map((p) => distanceTo(stroke.path, back(p))) ?? [];
-        expect(Math.max(...misses), `${prefix}${stroke.id}`).toBeLessThan(placedWithin);
-        shown.set(stroke.id, (shown.get(stroke.id) ?? 0) + pathLength(part?.path as Path));
+      for (let k = 1, part = placed.get(`${prefix}${id}`); part; k++, part = placed.get(`${prefix}${id}.${k}`)) {
+        const misses = part.path.segments.flatMap(along).map((p) => distanceTo(path, back(p)));
+        expect(Math.max(...misses), `${prefix}${id}`).toBeLessThan(placedWithin);
+        shown.set(id, (shown.get(id) ?? 0) + pathLength(part.path));
       }
     }
-  }
   // Pages lie over each other, so parts together are no shorter than the whole.
   for (const { id, path } of strokes)
     expect(shown.get(id), `${prefix}${id}`).toBeGreaterThan(pathLength(path) - placedWithin);

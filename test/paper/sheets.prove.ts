@@ -30,9 +30,9 @@ const shops = [
 describe.each(starters)('$id', ({ text }) => {
   const { job, design } = built(jobOf(text));
   const say = sayWith(job.show);
-  const drawings = templatesOf(job, design, all);
 
   describe.each(shops)('on $paper', ({ shop }) => {
+    const drawings = templatesOf(job, design, shop);
     const sheets = laySheets(drawings, shop, sheetInfo(job, '1.0.0'), say);
 
     it('lays every template as it was drawn', () => {
