@@ -30,20 +30,12 @@ import { dashes, lineWidth } from '../../templates/style.ts';
 import { sheetInfo } from '../../templates/title-block.ts';
 import { fonts } from '../fonts.ts';
 import { built, jobOf } from '../solved.ts';
+import type { Row } from './row.ts';
 
 /*
  * The templates' part of `npm run bench`: the whole set of the demo job to PDF against the PDF library writing the same vectors and words by its own calls, and how
  * the time grows with the number of templates.
  */
-
-/** What was measured, against what, how many times as much, and how many times is wanted at most. */
-export interface Row {
-  readonly what: string;
-  readonly measured: string;
-  readonly against: string;
-  readonly ratio: string;
-  readonly wanted: string;
-}
 
 const { job, design } = built(jobOf(starters[0]?.text ?? ''));
 const shop = { ...newShop(), copies: Object.fromEntries(pieces.map(({ id }) => [id, 1])) };

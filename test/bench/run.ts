@@ -5,14 +5,8 @@ import { launchFlags, provideChromium } from '../chromium.ts';
 import { runNumbers, servePages } from './builds.ts';
 import { dragCosts } from './drag.ts';
 import { type Beginning, beginningOf } from './first-drawing.ts';
-
-interface Row {
-  readonly what: string;
-  readonly measured: string;
-  readonly against: string;
-  readonly ratio: string;
-  readonly wanted: string;
-}
+import { benchPaper } from './paper.ts';
+import type { Row } from './row.ts';
 
 const middle = (values: readonly number[]): number =>
   values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] as number;
@@ -106,4 +100,5 @@ try {
   await browser.close();
   await pages.close();
 }
+rows.push(...(await benchPaper()));
 process.stdout.write(`${table(rows)}\nOn a machine with a load of ${(loadavg()[0] ?? 0).toFixed(1)}.\n`);
