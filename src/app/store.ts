@@ -185,7 +185,7 @@ export const createBench = (beginning: Beginning) => {
     forget(path: string) {
       const { entry, drafts } = get();
       const left = without(drafts, path);
-      if (entry?.path !== path) return set({ drafts: left });
+      if (entry?.path !== path) return set({ drafts: left, held: undefined });
       change(entry.job, path, '', left, entry);
       set({ entry: undefined, held: undefined });
     },

@@ -4,16 +4,17 @@ import { act, cleanup, fireEvent, render } from '@testing-library/react';
 import { afterEach, expect, it, vi } from 'vitest';
 import { parts } from '../../src/app/parts.ts';
 import { Sheet } from '../../src/app/sheet/Sheet.tsx';
+import { createBench } from '../../src/app/store.ts';
 import { BenchContext } from '../../src/app/use-bench.ts';
 import { PartsContext } from '../../src/app/use-parts.ts';
-import { demoBench } from './bench.ts';
+import { starterJob } from './bench.ts';
 
 afterEach(cleanup);
 vi.setConfig({ testTimeout: 120_000 });
 
 /** The sheet with the demo on it: in jsdom, one view at a time. */
-const open = () => {
-  const bench = demoBench();
+const open = (id = 'heron') => {
+  const bench = createBench({ job: starterJob(id) });
   const { container } = render(
     <BenchContext value={bench}>
       <PartsContext value={parts}>
@@ -93,4 +94,17 @@ it('goes by the arrow keys at a grip, to its limit and back, in one step; and ty
   expect(find('.readout').textContent).toContain('as far as it may go');
   press('Enter');
   expect(input()?.value).toBe('260.0');
+});
+
+it('has no place for what the job has no more, while the drawing of the last numbers that could be built stays', () => {
+  const { bench } = open('godwit');
+  const { points } = bench.getState().job.bridge;
+  const grips = () => document.querySelectorAll('[data-grip^="above.point."]').length;
+  const all = grips();
+  expect(all).toBeGreaterThan(4);
+  act(() => {
+    for (const { id } of points.slice(2)) bench.removeItem('bridge.points', id, 'a point removed');
+  });
+  expect(bench.getState().solved.ok).toBe(false);
+  expect(grips()).toBeLessThanOrEqual(2);
 });

@@ -34,7 +34,7 @@ it('a number is dragged with the mouse, stays under the hand, is one step to tak
   const held = await middle(page, 'above.length');
   expect(held.x - from.x).toBeCloseTo(16, 0);
   expect(held.y).toBeCloseTo(from.y, 0);
-  expect(await page.locator('.readout').textContent()).toBe(`Length across ${across.toFixed(1)} mm`);
+  expect(await page.locator('.readout').textContent()).toBe(`Length across: ${across.toFixed(1)} mm`);
   await page.mouse.up();
   expect(await text(page, 'above.bridge.length.value')).toBe(across.toFixed(1));
   await page.waitForFunction(() => document.querySelector('[data-told]')?.textContent !== '');

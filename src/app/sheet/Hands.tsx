@@ -58,7 +58,7 @@ const useLines = (grip: Grip | undefined, isStopped: boolean): readonly string[]
   const pulls = [grip, ...(grip.also ? [grip.also] : [])];
   const values = pulls.flatMap(({ jobPath }) => {
     const field = fieldAt(jobPath);
-    return field ? [`${fieldTitle(job, jobPath)} ${stands(field, getAt(job, jobPath), job.show)}`] : [];
+    return field ? [`${fieldTitle(job, jobPath)}: ${stands(field, getAt(job, jobPath), job.show)}`] : [];
   });
   return [...values, ...(isStopped ? [words.hands.atLimit] : []), ...(isBuilt ? [] : [words.hands.notBuilt])];
 };
@@ -67,6 +67,7 @@ const useLines = (grip: Grip | undefined, isStopped: boolean): readonly string[]
 export const Hands = ({ built, fitted, onHold, onType }: HandsProps) => {
   useRowInSight();
   const isCoarse = useMedia(coarse);
+  const job = useBenchState((state) => state.job);
   const [active, setActive] = useState<Active | undefined>();
   const { scale, primitives, marks, places } = fitted;
   const paths = useMemo(() => typable(marks, built.job), [marks, built]);
@@ -86,7 +87,10 @@ export const Hands = ({ built, fitted, onHold, onType }: HandsProps) => {
   const parts = [
     ...spots.map((spot) => ({ path: spot.path, spot, put: undefined })),
     ...grips.map((put) => ({ path: put.grip.jobPath, spot: undefined, put })),
-  ].toSorted((a, b) => benchOrder(a.path) - benchOrder(b.path));
+  ]
+    // A drawing that stays may show what the job has no more, such as a point of the outline.
+    .filter(({ path }) => getAt(job, path) !== undefined)
+    .toSorted((a, b) => benchOrder(a.path) - benchOrder(b.path));
   return (
     <>
       {/* They stand too close together for a finger, which finds the same figures beside the drawing. */}

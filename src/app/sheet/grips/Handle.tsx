@@ -51,7 +51,7 @@ export const Handle = ({ grip, scale, onActive, onHold, onType }: HandleProps) =
   const name = useBenchState(({ job }) =>
     also ? fieldTitle(job, jobPath).split(', ').slice(1).join(', ') : fieldTitle(job, jobPath),
   );
-  const job = useBenchState((state) => state.built?.job ?? state.job);
+  const job = useBenchState((state) => state.job);
   const pulls = pullsOf(grip);
   const said = pulls
     .map(({ field, jobPath: path }) => {
