@@ -4,6 +4,7 @@ import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { contentPolicy } from './build/policy.ts';
+import { serviceWorker } from './build/service-worker.ts';
 import { jobJsonSchema } from './geometry/job-file.ts';
 
 /** Says in one line where the built app is served. */
@@ -67,7 +68,7 @@ const inBrowser = {
 
 export default defineConfig({
   base: './',
-  plugins: [react(), sayAddress(), emitSchema(), emitFontLicence(), contentPolicy(false)],
+  plugins: [react(), sayAddress(), emitSchema(), emitFontLicence(), contentPolicy(false), serviceWorker()],
   // If the port is taken, the next free one is used.
   preview: { host: '127.0.0.1', port: 4173 },
   build: {

@@ -43,12 +43,16 @@ export const contentPolicy = (isSingle: boolean): Plugin => ({
   name: 'content-policy',
   apply: 'build',
   enforce: 'post',
-  generateBundle(_, bundle) {
-    const page = bundle['index.html'];
-    if (page?.type !== 'asset') throw new Error('The build has no index.html to write the policy into.');
-    const html = String(page.source);
-    if (!html.includes(charset)) throw new Error(`index.html has no ${charset} to write the policy behind.`);
-    const meta = `<meta http-equiv="Content-Security-Policy" content="${policyOf(html, isSingle)}" />`;
-    page.source = html.replace(charset, () => `${charset}\n    ${meta}`);
+  generateBundle: {
+    // After all others, which still write into the files.
+    order: 'post',
+    handler(_, bundle) {
+      const page = bundle['index.html'];
+      if (page?.type !== 'asset') throw new Error('The build has no index.html to write the policy into.');
+      const html = String(page.source);
+      if (!html.includes(charset)) throw new Error(`index.html has no ${charset} to write the policy behind.`);
+      const meta = `<meta http-equiv="Content-Security-Policy" content="${policyOf(html, isSingle)}" />`;
+      page.source = html.replace(charset, () => `${charset}\n    ${meta}`);
+    },
   },
 });

@@ -1,6 +1,7 @@
 import { begin } from './keep/begin.ts';
 import { openDatabase } from './keep/database.ts';
 import { keepBench } from './keep/keep.ts';
+import { tend } from './offline/tend.ts';
 import { parts } from './parts.ts';
 import { createBench } from './store.ts';
 import { words } from './words.ts';
@@ -17,5 +18,7 @@ export const makeWhole = async () => {
     });
   const begun = await begin({ open, local, session, now: Date.now });
   const bench = createBench(begun.beginning);
-  return { bench, parts, keep: keepBench(bench, begun, { session, local }) };
+  const keep = keepBench(bench, begun, { session, local });
+  tend(bench, keep);
+  return { bench, parts, keep };
 };

@@ -132,6 +132,22 @@ export const words = {
     close: 'Close',
   },
 
+  offline: {
+    ready: 'A new version of Sagitta lies ready. It starts when you say so; your job is kept first.',
+    start: 'Start the new version',
+    taken:
+      'A new version of Sagitta was started in another window. Reload this one to go on with it; your job is kept.',
+    missing:
+      'A part of the page could not be loaded: there is no network, or a newer version stands in its place. The job is as you left it; reload the page once there is a network.',
+    reload: 'Reload',
+    again: 'Try again',
+    refused:
+      'The page was not reloaded: what is typed in these fields cannot be used, and would be lost. Put it right or clear it first.',
+    unsafe:
+      'The page was not reloaded: the last changes are not kept yet. They are tried again; save the job as a file, or wait a moment.',
+    unkept: 'The page was not reloaded: this browser does not keep the job. Save it as a file first.',
+  },
+
   shelf: {
     button: 'Jobs…',
     fileSays: 'Jobs of Sagitta, each as in a file of its own. Open this file in Sagitta to put them on the shelf.',

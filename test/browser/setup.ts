@@ -11,6 +11,8 @@ declare module 'vitest' {
   interface ProvidedContext {
     /** Where the built app is served, with a slash at its end. */
     url: string;
+    /** The folder that it was built into. */
+    built: string;
     /** The browser's program file. */
     chromium: string;
   }
@@ -23,6 +25,7 @@ export default async function setup(project: TestProject): Promise<() => Promise
   project.provide('chromium', provideChromium());
   const outDir = await mkdtemp(join(tmpdir(), 'sagitta-app-'));
   build(outDir);
+  project.provide('built', outDir);
   const server = await preview({
     root,
     configFile: join(root, 'vite.config.ts'),
