@@ -61,16 +61,29 @@ const outlines = (glyph: fontkit.FontGlyph, put: (x: number, y: number) => Point
   return paths;
 };
 
+interface Face {
+  readonly face: fontkit.FontFace;
+  readonly characters: ReadonlySet<number>;
+}
+
+/** Fonts that were read: their tables take longer than most drawings. */
+const known = new WeakMap<Uint8Array, Face>();
+
+const faceOf = (bytes: Uint8Array): Face => {
+  const before = known.get(bytes);
+  if (before) return before;
+  const face = fontkit.create(bytes);
+  const read = { face, characters: new Set(face.characterSet) };
+  known.set(bytes, read);
+  return read;
+};
+
 /**
  * What draws texts as the outlines of their letters, each at its own advance, so that a line is as wide as `textWidth` measures it. A character that the font
  * lacks is written out as its code and the whole set smaller, as in the PDF. Throws when the bytes are no font.
  */
 export const lettersOf = ({ regular, bold }: Fonts): ((text: Text) => Letters) => {
-  const read = (bytes: Uint8Array) => {
-    const face = fontkit.create(bytes);
-    return { face, characters: new Set(face.characterSet) };
-  };
-  const faces = { regular: read(regular), bold: read(bold) };
+  const faces = { regular: faceOf(regular), bold: faceOf(bold) };
   return (text) => {
     const { face, characters } = text.bold ? faces.bold : faces.regular;
     const words = drawable(text.text, characters);

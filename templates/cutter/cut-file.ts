@@ -1,4 +1,4 @@
-import type { Drawing, Label, Purpose, Stroke, Text } from '../../geometry/drawing.ts';
+import type { Drawing, Purpose, Stroke, Text } from '../../geometry/drawing.ts';
 import { boundsOfPrimitives, type LayOut, layOut } from '../../geometry/layout.ts';
 import { circle, polyline } from '../../geometry/shape/index.ts';
 import { bounds } from '../../geometry/shape/measure.ts';
@@ -9,7 +9,8 @@ import type { Shop } from '../shop/index.ts';
 import { layersToSvg, type SvgLayer } from '../svg.ts';
 import { startedOnStraight } from './along.ts';
 import { type Contour, contoursOf, insideFirst } from './contour.ts';
-import { kerfBeside, leavesPart } from './kerf.ts';
+import { kerfBeside, leavesPart, type Refusal } from './kerf.ts';
+import { refusalsSay } from './refusals.ts';
 import { withoutTabs } from './tabs.ts';
 
 type Cutter = Shop['cutter'];
@@ -64,15 +65,15 @@ const drillMarks = (stroke: Stroke, holes: 'crosses' | 'points'): readonly Strok
   ];
 };
 
-/** What the tool follows for a contour; or the sentence that says why it cannot. */
-type Worked = { readonly ok: true; readonly strokes: readonly Stroke[] } | { readonly ok: false; readonly says: Label };
+type Worked = { readonly ok: true; readonly strokes: readonly Stroke[] } | Refusal;
 
-const worked = (contour: Contour, cutter: Cutter, title: string): Worked => {
+/** What the tool follows for a contour. */
+const worked = (contour: Contour, cutter: Cutter): Worked => {
   const done = (...strokes: readonly Stroke[]): Worked => ({ ok: true, strokes });
   const { stroke, bounds: inside } = contour;
   if (stroke.purpose === 'drill' && cutter.holes !== 'circles') return done(...drillMarks(stroke, cutter.holes));
   const tool = cutter.side === 'waste' ? cutter.tool : 0;
-  const kerf = kerfBeside(contour, tool, title);
+  const kerf = kerfBeside(contour, tool);
   if (!kerf.ok) return kerf;
   if (inside === 'line' || stroke.purpose === 'drill') return done({ ...stroke, path: kerf.path });
   const isHeld = (cutter.tabsIn === 'all' || inside === 'part') && leavesPart(contour, cutter.tool, cutter.side);
@@ -94,11 +95,9 @@ const layersOf = (drawing: Drawing, cutter: Cutter, say: LayOut['say']): Layers 
   const strokes = primitives.filter((p) => p.kind === 'stroke');
   // What is left out of the file still tells parts from waste.
   const contours = insideFirst(contoursOf(strokes.filter(({ purpose }) => purpose === 'cut' || purpose === 'drill')));
-  const answers = contours
-    .filter(({ stroke }) => goesIn(stroke.purpose))
-    .map((contour) => worked(contour, cutter, drawing.title));
-  const problems = answers.flatMap((answer) => (answer.ok ? [] : [say(answer.says)]));
-  if (problems.length > 0) return problems;
+  const answers = contours.filter(({ stroke }) => goesIn(stroke.purpose)).map((contour) => worked(contour, cutter));
+  const refused = answers.filter((answer) => !answer.ok);
+  if (refused.length > 0) return refusalsSay(refused, cutter.tool, drawing.title, say);
   const tooled = answers.flatMap((answer) => (answer.ok ? answer.strokes : []));
   return {
     show: goesIn('show') ? primitives.filter((p) => p.kind === 'text' || p.purpose === 'show') : [],

@@ -1,11 +1,16 @@
-import type { Label } from '../../geometry/drawing.ts';
-import { fixedLength } from '../../geometry/marks.ts';
 import { offset } from '../../geometry/shape/offset.ts';
 import { isSimple } from '../../geometry/shape/simple.ts';
 import type { Path } from '../../geometry/shape/types.ts';
 import type { Contour } from './contour.ts';
 
-export type Kerf = { readonly ok: true; readonly path: Path } | { readonly ok: false; readonly says: Label };
+/** A contour that a tool cannot go round, and its narrowest place, mm; it has none where it crosses itself. */
+export interface Refusal {
+  readonly ok: false;
+  readonly contour: Contour;
+  readonly narrowest?: number;
+}
+
+export type Kerf = { readonly ok: true; readonly path: Path } | Refusal;
 
 /** A slot as wide as the tool is cut by going there and back along its middle, so much (mm) apart. */
 const thereAndBack = 5e-4;
@@ -32,34 +37,15 @@ const narrowest = (contour: Contour, tooWide: number): number => {
   return (fits + not) / 2;
 };
 
-const wayOut = ({ stroke }: Contour): string =>
-  stroke.purpose === 'drill'
-    ? '. Take a narrower tool (cutter.tool), or mark holes by crosses or dots (cutter.holes).'
-    : '. Take a narrower tool (cutter.tool), or let it run on the line (cutter.side).';
-
 /**
  * The way of the middle of a tool (mm wide) beside a contour: outside a part, inside a window or a hole. A line's is a line, an arc's an arc, a cubic's
- * cubics within 0.001 mm. Not ok, with a sentence, where the tool does not get through, or where the contour crosses itself.
+ * cubics within 0.001 mm. A refusal where the tool does not get through, or where the contour crosses itself.
  */
-export const kerfBeside = (contour: Contour, tool: number, title: string): Kerf => {
-  const { stroke, bounds } = contour;
-  if (tool === 0 || bounds === 'line') return { ok: true, path: stroke.path };
-  const name = `In “${title}” the ${stroke.purpose === 'drill' ? 'hole' : 'cut'} “${stroke.id}”`;
-  if (!isSimple(stroke.path))
-    return { ok: false, says: [`${name} crosses itself, so no side of it is waste`, wayOut(contour)] };
+export const kerfBeside = (contour: Contour, tool: number): Kerf => {
+  const { path } = contour.stroke;
+  if (tool === 0 || contour.bounds === 'line') return { ok: true, path };
+  if (!isSimple(path)) return { ok: false, contour };
   const [way, ...more] = ways(contour, tool);
   if (way && more.length === 0) return { ok: true, path: way };
-  const place = bounds === 'part' ? ' has a bay only ' : ' is only ';
-  return {
-    ok: false,
-    says: [
-      name,
-      place,
-      fixedLength(narrowest(contour, tool)),
-      ' wide; a tool of ',
-      fixedLength(tool),
-      ' does not get through',
-      wayOut(contour),
-    ],
-  };
+  return { ok: false, contour, narrowest: narrowest(contour, tool) };
 };

@@ -37,8 +37,8 @@ it('takes every contour of random jobs’ templates, or says why not; tabs and w
       for (const { marks, title } of drawnPieces(made.job, made.design)) {
         const strokes = layOut(marks, { em: 3.5, say }).filter((p) => p.kind === 'stroke');
         for (const contour of contoursOf(strokes.filter(({ purpose }) => purpose === 'cut' || purpose === 'drill'))) {
-          const kerf = kerfBeside(contour, tool, title);
-          if (!kerf.ok) expect(say(kerf.says)).toMatch(/ wide; a tool of .* does not get through\. |crosses itself/);
+          const kerf = kerfBeside(contour, tool);
+          if (!kerf.ok && kerf.narrowest !== undefined) expect(kerf.narrowest).toBeLessThan(tool);
           if (!kerf.ok || contour.bounds === 'line') continue;
           expect(typeof leavesPart(contour, tool, 'waste')).toBe('boolean');
           const tabs = { count, spacing: 'any', gap: 1 + tool } as const;

@@ -38,7 +38,7 @@ export const holdKerfs = ({ title, marks }: Drawing, tools: readonly number[]): 
   let compared = 0;
   for (const contour of contours.filter(({ bounds }) => bounds !== 'line'))
     for (const tool of tools) {
-      const kerf = kerfBeside(contour, tool, title);
+      const kerf = kerfBeside(contour, tool);
       if (!kerf.ok) continue;
       compared++;
       const outline = contour.stroke.path;
