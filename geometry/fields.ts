@@ -55,7 +55,10 @@ function* walk(schema: Schema, path: string): Generator<FieldInfo> {
   if (item !== undefined) yield* walk(item, join('*'));
 }
 
-const allFields: readonly FieldInfo[] = [...walk(jobSchema, '')];
+/** Every field of what a schema describes, in its order. */
+export const fieldsOf = (root: Schema): readonly FieldInfo[] => [...walk(root, '')];
+
+const allFields = fieldsOf(jobSchema);
 
 /** The order of the bench. Each group claims fields by their path or by a beginning of it; the longest claim wins. */
 const order: readonly (readonly [id: string, title: string, claims: readonly string[]])[] = [
@@ -157,17 +160,17 @@ const inOrder: ReadonlyMap<string, number> = new Map(
 /** The place of a path's field in the order of the bench, from 0; behind all others where no field is. */
 export const benchOrder = (path: string): number => inOrder.get(patternOf(path) ?? path) ?? inOrder.size;
 
-/** The most items that a list may hold; undefined where no list is, or one that may be of any length. */
-export function mostItems(path: string): number | undefined {
-  const def = (schemaAt(path) as z.core.$ZodTypes | undefined)?._zod.def;
+/** The most items that a list of a job (or of what else `root` describes) may hold; undefined where no list is, or one that may be of any length. */
+export function mostItems(path: string, root: Schema = jobSchema): number | undefined {
+  const def = (schemaAt(path, root) as z.core.$ZodTypes | undefined)?._zod.def;
   if (def?.type !== 'array') return undefined;
   const limit = def.checks?.map((check) => check._zod.def).find(({ check }) => check === 'max_length');
   return (limit as z.core.$ZodCheckMaxLengthDef | undefined)?.maximum;
 }
 
-/** The field at a path, such as `bridge.thickness` or `strings.list.E2.gauge`; undefined where no field is. */
-export function fieldAt(path: string): FieldInfo | undefined {
-  const schema = schemaAt(path);
+/** The field at a path of a job (or of what else `root` describes), such as `bridge.thickness` or `strings.list.E2.gauge`; undefined where no field is. */
+export function fieldAt(path: string, root: Schema = jobSchema): FieldInfo | undefined {
+  const schema = schemaAt(path, root);
   const said = schema && words.get(schema);
   return said && { path, ...said };
 }
@@ -185,8 +188,8 @@ type Bag = Readonly<Record<string, unknown>>;
 const isBag = (value: unknown): value is Bag => typeof value === 'object' && value !== null && !Array.isArray(value);
 const hasId = (item: unknown, id: string): boolean => isBag(item) && item.id === id;
 
-/** The value at a job's path; undefined where there is none. An item of a list is found by its `id`. */
-export function getAt(job: Job, path: string): unknown {
+/** The value at a path of a job, or of what else is kept so; undefined where there is none. An item of a list is found by its `id`. */
+export function getAt(job: object, path: string): unknown {
   return path.split('.').reduce<unknown>((at, key) => {
     if (Array.isArray(at)) return at.find((item) => hasId(item, key));
     return isBag(at) && Object.hasOwn(at, key) ? at[key] : undefined;
@@ -210,11 +213,11 @@ function withValue(at: unknown, keys: readonly string[], value: unknown, path: s
 }
 
 /**
- * A job with the value at the path put in; all else is shared with the job given, which stays as it was. An item of a list is found by
+ * A job, or what else is kept so, with the value at the path put in; all else is shared with the job given, which stays as it was. An item of a list is found by
  * its `id`. The value is not checked here (see `checkField`). Throws a RangeError if the path leads nowhere.
  */
-export const setAt = (job: Job, path: string, value: unknown): Job =>
-  withValue(job, path.split('.'), value, path) as Job;
+export const setAt = <T extends object = Job>(job: T, path: string, value: unknown): T =>
+  withValue(job, path.split('.'), value, path) as T;
 
 /** A path whose `*` are made out by the keys that stand at the same places of another one. */
 const madeOut = (path: string, by: string): string => {
@@ -229,15 +232,15 @@ const madeOut = (path: string, by: string): string => {
  * Whether the field counts in this job: the depth at a belly bridge's tips does not on a rectangular one. A field that hangs on another
  * counts only where that one does: the corners' radius, which hangs on the ends' shape, not where the ends have none to choose.
  */
-export function applies(field: FieldInfo, job: Job): boolean {
+export function applies(field: FieldInfo, job: object, root: Schema = jobSchema): boolean {
   const { only, path } = field;
   if (only === undefined) return true;
   return [only].flat().some((one) => {
     const at = madeOut(one.path, path);
     const value = getAt(job, at);
-    const other = fieldAt(at);
+    const other = fieldAt(at, root);
     if ('is' in one ? value !== one.is : value === one.isNot) return false;
-    return other === undefined || applies(other, job);
+    return other === undefined || applies(other, job, root);
   });
 }
 

@@ -75,11 +75,11 @@ export function readJob(text: string): ReadJob {
 /** A job file's text: JSON by the line, in the schema's order, unknown keys last; it ends in a line break. */
 export const writeJob = (job: Job): string => `${JSON.stringify(inOrder(jobSchema, job), null, 2)}\n`;
 
-/** Why a value is refused at its field, in one sentence; undefined if it may stand there. Throws a RangeError where no field is. */
-export function checkField(path: string, value: unknown): string | undefined {
-  const schema = schemaAt(path);
-  const field = fieldAt(path);
-  if (schema === undefined || field === undefined) throw new RangeError(`${path} is no field of a job.`);
+/** Why a value is refused at its field of a job (or of what else `root` describes), in one sentence; undefined if it may stand there. Throws a RangeError where no field is. */
+export function checkField(path: string, value: unknown, root: z.core.$ZodType = jobSchema): string | undefined {
+  const schema = schemaAt(path, root);
+  const field = fieldAt(path, root);
+  if (schema === undefined || field === undefined) throw new RangeError(`${path} is no field.`);
   return z.safeParse(schema, value).success ? undefined : refusal(field.label, field, value);
 }
 

@@ -12,6 +12,14 @@ import {
 } from '../../geometry/units.ts';
 import { words } from './words.ts';
 
+type Schema = Parameters<typeof checkField>[2];
+
+/** How a text is read: in which units, and as a field of what; of a job where nothing else is said. */
+interface Reading {
+  readonly show: ShowUnits;
+  readonly root: Schema | undefined;
+}
+
 /** Words that say that there is no number: a field that is left empty says the same. */
 const absences: ReadonlySet<string> = new Set([notTaken, 'none', 'usual']);
 
@@ -43,12 +51,12 @@ export const stands = (field: FieldInfo, value: unknown, show: ShowUnits): strin
 };
 
 /** What a number without a unit would be in the unit that is not chosen, where it might stand so; undefined where it names its unit or fits neither. */
-const inOtherUnit = (field: FieldInfo, text: string, value: number, show: ShowUnits): string | undefined => {
+const inOtherUnit = (field: FieldInfo, text: string, value: number, { show, root }: Reading): string | undefined => {
   const { kind, path } = field;
   if (kind !== 'length' && kind !== 'radius' && kind !== 'gauge') return undefined;
   const other = unitFor(kind, show) === 'mm' ? 'in' : 'mm';
   const read = parseQuantity(text, kind, other);
-  if (!read.ok || read.value === value || checkField(path, read.value) !== undefined) return undefined;
+  if (!read.ok || read.value === value || checkField(path, read.value, root) !== undefined) return undefined;
   return formatQuantity(read.value, kind, { ...show, [kind]: other }, { unit: true });
 };
 
@@ -57,30 +65,32 @@ const readNumber = (
   field: FieldInfo,
   kind: QuantityKind,
   text: string,
-  show: ShowUnits,
+  reading: Reading,
   word: string | undefined,
 ): Parsed => {
+  const { show, root } = reading;
   const read = parseQuantity(text, kind, unitFor(kind, show), word === undefined ? {} : { word });
   if (!read.ok) return read;
-  const says = checkField(field.path, read.value);
+  const says = checkField(field.path, read.value, root);
   if (says === undefined) return read;
   if (typeof read.value !== 'number' || field.min === undefined || field.max === undefined) return { ok: false, says };
   const say = (value: number) => formatQuantity(value, kind, show, { unit: true });
   const refusal = words.outOfRange(field.label, say(read.value), say(field.min), say(field.max), word);
-  const meant = inOtherUnit(field, text, read.value, show);
+  const meant = inOtherUnit(field, text, read.value, reading);
   return { ok: false, says: meant === undefined ? refusal : `${refusal} ${words.didYouMean(meant)}` };
 };
 
-/** What was typed into a field, as the value to store; or why it is refused, in words and in the reader's unit. An empty field gives its word of absence, where it has one. */
-export const readField = (field: FieldInfo, text: string, show: ShowUnits): Parsed => {
+/** What was typed into a field, as the value to store; or why it is refused, in words and in the reader's unit. An empty field gives its word of absence, where it has one. The field is a job’s, or one of what `root` describes. */
+export const readField = (field: FieldInfo, text: string, show: ShowUnits, root?: Schema): Parsed => {
   const { kind, path } = field;
+  const reading: Reading = { show, root };
   if (kind === 'word' || kind === 'text') {
-    const says = checkField(path, text);
+    const says = checkField(path, text, root);
     return says === undefined ? { ok: true, value: text } : { ok: false, says };
   }
   const absence = absenceOf(field);
-  if (absence === undefined) return readNumber(field, kind, text, show, field.word);
+  if (absence === undefined) return readNumber(field, kind, text, reading, field.word);
   if (['', absence].includes(text.trim().toLowerCase())) return { ok: true, value: absence };
-  const read = readNumber(field, kind, text, show, undefined);
+  const read = readNumber(field, kind, text, reading, undefined);
   return read.ok ? read : { ok: false, says: `${read.says} ${words.numbers.orClear(absence)}` };
 };
