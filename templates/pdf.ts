@@ -28,6 +28,8 @@ export interface PdfOptions {
   readonly date: Date;
   /** DejaVu Sans as TrueType files, from which only the characters used are embedded. */
   readonly fonts: { readonly regular: Uint8Array; readonly bold: Uint8Array };
+  /** Hears of each page, from 1, before it is written. */
+  readonly tell?: (page: number) => void;
 }
 
 /** A point of PDF user space is 1/72 in (ISO 32000-1, 8.3.2.3), an inch 25.4 mm. */
@@ -87,7 +89,8 @@ export const toPdf = async (pages: readonly PdfPage[], options: PdfOptions): Pro
   const bold = all.some(isBold) && (await embed(file, 'Bold', 'SAGITB+DejaVuSans-Bold', options.fonts.bold));
   const faceOf = (wanted: boolean): Face => (wanted ? bold : regular) as Face;
 
-  const added = pages.map((page) => {
+  const added = pages.map((page, k) => {
+    options.tell?.(k + 1);
     const sheet = file.addPage([page.width * pointsPerMm, page.height * pointsPerMm]);
     sheet.setCropBox(0, 0, page.width * pointsPerMm, page.height * pointsPerMm);
     for (const face of [regular, bold]) if (face) sheet.node.setFontDictionary(PDFName.of(face.name), face.font.ref);

@@ -19,6 +19,8 @@ export interface Sheet {
   readonly height: number;
   readonly title: string;
   readonly primitives: readonly Primitive[];
+  /** The template of which it holds a part, as it is larger than the paper. */
+  readonly partOf?: string;
   /** What the drawing is stretched by about the page's middle when it is written for a printer; as it is where this is left out. */
   readonly correction?: Correction;
 }
@@ -31,6 +33,7 @@ interface Page {
   readonly titles: readonly string[];
   readonly faces: readonly string[];
   readonly primitives: readonly Primitive[];
+  readonly partOf?: string;
 }
 
 /**
@@ -69,7 +72,7 @@ export const laySheets = (
   const inOrder = laid.toSorted((a, b) => blocks.indexOf(a.first) - blocks.indexOf(b.first));
   const pages = [...inOrder, ...own.flatMap((block) => ownPages(block, shop))];
   const printer = chosenPrinter(shop.printers);
-  return pages.map(({ form, titles, faces, primitives }, i) => {
+  return pages.map(({ form, titles, faces, primitives, partOf }, i) => {
     const { paper, lying, correction } = form;
     const words = {
       titles,
@@ -90,6 +93,7 @@ export const laySheets = (
       height: paper.height,
       title: titles.join(' · '),
       primitives: [...form.primitives, ...titleBlock(form.titleAt, words, info), ...primitives],
+      ...(partOf !== undefined && { partOf }),
       ...(printer && { correction }),
     };
   });
@@ -137,6 +141,7 @@ const tiledPages = (block: Block, forms: readonly Form[], overlap: number): read
     first: block,
     titles: [`${block.title} ${tile.name}`],
     faces: [block.face],
+    partOf: block.title,
     primitives: [
       ...joinPlan(form.stripAt, form.room.width, placed, tile, tiling),
       ...moved(

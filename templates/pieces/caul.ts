@@ -9,6 +9,7 @@ import { circle } from '../../geometry/shape/arc.ts';
 import { bounds } from '../../geometry/shape/measure.ts';
 import type { Shop } from '../shop/index.ts';
 import { caulPlan } from './caul-plan.ts';
+import { onlyForBridge } from './only-for-bridge.ts';
 import { notesUnder } from './over-strings.ts';
 import type { ManyPiece } from './piece.ts';
 
@@ -95,7 +96,7 @@ export const caulPiece: ManyPiece = {
   title: 'Caul',
   faceUp: 'profile: its end, seen from the tail; plan: its face, seen from below',
   use: 'Saw the block that presses the bridge down while its glue sets, and rout the channel that keeps it off slot and pins.',
-  applies: ({ work }) => work === 'bridge',
+  whyNot: onlyForBridge,
   draw: (job, design, { caul: sizes }) => {
     const made = caul(job, design, sizes);
     return [profile(job, made, sizes), plan(job, design, made, sizes)];

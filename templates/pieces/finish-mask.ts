@@ -9,6 +9,7 @@ import { bounds } from '../../geometry/shape/measure.ts';
 import { offset } from '../../geometry/shape/offset.ts';
 import { oldScar } from '../../geometry/views/old-scar.ts';
 import { roundAbout, whatIsThere, whatIsThereSays } from '../../geometry/views/what-is-there.ts';
+import { onlyForBridge } from './only-for-bridge.ts';
 import { notesUnder } from './over-strings.ts';
 import type { OnePiece } from './piece.ts';
 
@@ -25,7 +26,7 @@ export const finishMask: OnePiece = {
   title,
   faceUp: 'the printed one, the top below it',
   use: 'Cut along the knife line: score the finish round the inside of what is left and clear it, or stick down what came out to keep finish off the bare wood.',
-  applies: ({ work }) => work === 'bridge',
+  whyNot: onlyForBridge,
   usually: 0,
   draw: (job, design, shop) => {
     const { inset } = shop.mask;

@@ -42,7 +42,7 @@ export const pieces: readonly Piece[] = [
 ];
 
 /** The templates that a job has, in bench order. */
-export const piecesOf = (job: Settled): readonly Piece[] => pieces.filter(({ applies }) => applies?.(job) ?? true);
+export const piecesOf = (job: Settled): readonly Piece[] => pieces.filter(({ whyNot }) => whyNot?.(job) === undefined);
 
 /** How many of a piece a shop prints. */
 export const copiesOf = ({ id, usually = 1 }: Piece, { copies }: Shop): number =>
@@ -58,9 +58,19 @@ export const drawPiece = (piece: Piece, job: Settled, design: Design, shop: Shop
   }));
 };
 
-/** Every drawing that a shop prints of a job, each as many times as asked, in bench order. */
-export const templatesOf = (job: Settled, design: Design, shop: Shop): readonly Template[] =>
-  piecesOf(job).flatMap((piece) => {
+/** The templates of a job that a shop prints at least one of, in bench order. */
+export const printedOf = (job: Settled, shop: Shop): readonly Piece[] =>
+  piecesOf(job).filter((piece) => copiesOf(piece, shop) > 0);
+
+/** Every drawing that a shop prints of a job, each as many times as asked, in bench order; `tell` hears of each piece before it is drawn. */
+export const templatesOf = (
+  job: Settled,
+  design: Design,
+  shop: Shop,
+  tell: (piece: Piece) => void = () => {},
+): readonly Template[] =>
+  printedOf(job, shop).flatMap((piece) => {
+    tell(piece);
     const drawn = drawPiece(piece, job, design, shop);
     return Array.from({ length: copiesOf(piece, shop) }, () => drawn).flat();
   });

@@ -12,6 +12,7 @@ import { braceMarks } from '../../geometry/views/what-is-there.ts';
 import type { Shop } from '../shop/index.ts';
 import { channelWords } from './caul.ts';
 import { caulPlan } from './caul-plan.ts';
+import { onlyForBridge } from './only-for-bridge.ts';
 import { notesUnder } from './over-strings.ts';
 import type { ManyPiece } from './piece.ts';
 
@@ -122,7 +123,7 @@ export const insideCaulPiece: ManyPiece = {
   title: 'Inside caul',
   faceUp: 'profile: its end, seen from the tail; plan: its face',
   use: 'Saw the block that lies inside under the top while the bridge is clamped, with its channel under the pins and a slot for each brace.',
-  applies: ({ work }) => work === 'bridge',
+  whyNot: onlyForBridge,
   draw: (job, design, { caul: sizes }) => {
     const made = insideCaul(job, design, sizes);
     return [profile(job, design, made, sizes), plan(job, design, made, sizes)];

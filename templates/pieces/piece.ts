@@ -12,8 +12,8 @@ export interface Piece {
   readonly faceUp: string;
   /** What it is for at the bench, in one sentence. */
   readonly use: string;
-  /** Whether this job has such a piece; every job has it where this is left out. */
-  readonly applies?: (job: Settled) => boolean;
+  /** Why this job has no such piece, in one sentence; undefined where it has one. Every job has it where this is left out. */
+  readonly whyNot?: (job: Settled) => string | undefined;
   /** How many are printed where the shop does not say; 1 where this is left out. */
   readonly usually?: 0 | 1;
   /** Each of its drawings fills pages of its own, in their order, and is never laid beside other pieces. */

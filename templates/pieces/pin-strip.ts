@@ -12,6 +12,7 @@ import { keepSide } from '../../geometry/shape/clip.ts';
 import { bounds } from '../../geometry/shape/measure.ts';
 import type { Path, Point } from '../../geometry/shape/types.ts';
 import { block } from '../../geometry/views/element.ts';
+import { onlyForBridge } from './only-for-bridge.ts';
 import { notesUnder } from './over-strings.ts';
 import type { OnePiece } from './piece.ts';
 
@@ -185,7 +186,7 @@ export const pinStrip: OnePiece = {
   title,
   faceUp: 'the printed one',
   use: 'Lay the strip on the bridge, punch the middle of each hole through it and drill.',
-  applies: ({ work }) => work === 'bridge',
+  whyNot: onlyForBridge,
   usually: 0,
   draw: (job, design) => ({
     id,

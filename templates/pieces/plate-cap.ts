@@ -29,7 +29,12 @@ export const plateCapPiece: OnePiece = {
   title: 'Plate cap',
   faceUp: 'the face that is glued to the plate',
   use: 'Saw the cap, drill its holes and glue it over the worn plate, under the pins.',
-  applies: ({ plate, pins }) => plate.cap !== 'none' && pins.hold === 'pins',
+  whyNot: ({ plate, pins }) =>
+    pins.hold !== 'pins'
+      ? 'The strings are not held by pins, so no pins wear the plate.'
+      : plate.cap === 'none'
+        ? 'The plate gets no cap: choose one at “The bridge plate”.'
+        : undefined,
   draw: (job, design) => {
     const cap = plateCap(job, design);
     if (cap === undefined)

@@ -13,6 +13,7 @@ import type { Settled } from '../../geometry/settle.ts';
 import { bounds } from '../../geometry/shape/measure.ts';
 import { segmentStart } from '../../geometry/shape/path.ts';
 import type { Shop } from '../shop/index.ts';
+import { onlyForBridge } from './only-for-bridge.ts';
 import { notesUnder } from './over-strings.ts';
 import type { ManyPiece } from './piece.ts';
 
@@ -201,7 +202,7 @@ export const sections: ManyPiece = {
   title: 'Section profiles',
   faceUp: 'the printed one',
   use: 'Saw along the line once: the upper part stands over the bridge with its feet on the top and shows light where wood is missing, the lower one is the wood’s own shape.',
-  applies: ({ work }) => work === 'bridge',
+  whyNot: onlyForBridge,
   usually: 0,
   draw: (job, design, shop) => {
     const { foot, back } = shop.sections;

@@ -46,7 +46,7 @@ it('decides how many of each piece are printed', () => {
   const { job, design } = built(fullJob());
   const ids = (shop: Shop) => templatesOf(job, design, shop).map(({ id }) => id);
   const usual = ids(newShop());
-  expect(usual).toEqual(expect.arrayContaining(pieces.filter((p) => p.usually !== 0 && !p.applies).map((p) => p.id)));
+  expect(usual).toEqual(expect.arrayContaining(pieces.filter((p) => p.usually !== 0 && !p.whyNot).map((p) => p.id)));
   const asked = ids({ ...newShop(), copies: { footprint: 2, saddle: 0 } });
   expect(asked.filter((id) => id === 'footprint')).toHaveLength(2);
   expect(asked.filter((id) => id === 'saddle')).toHaveLength(0);
