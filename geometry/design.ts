@@ -1,4 +1,4 @@
-import type { Held } from './bridge/load.ts';
+import type { Held } from './bridge/held.ts';
 import type { Leaves } from './bridge/pins.ts';
 import type { ProfileHeights } from './bridge/profile.ts';
 import type { SaddleLine } from './bridge/slot.ts';

@@ -1,5 +1,5 @@
 import { footprints } from './bridge/footprints/index.ts';
-import { heldIn } from './bridge/load.ts';
+import { heldIn } from './bridge/held.ts';
 import { leavesAt, pinCentres } from './bridge/pins.ts';
 import { profileHeights } from './bridge/profile.ts';
 import { type SaddleLine, saddleLineAt, slotLine } from './bridge/slot.ts';

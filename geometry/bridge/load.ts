@@ -1,18 +1,8 @@
-import type { Design } from '../design.ts';
-import type { Job } from '../job.ts';
-import type { Settled } from '../settle.ts';
+import { perDesign } from '../per-design.ts';
 import { bounds } from '../shape/measure.ts';
 import { moments } from '../shape/moments.ts';
+import type { Held } from './held.ts';
 import { footprintOutline } from './outline.ts';
-
-/** How the strings' ends are held: by ball ends under pins in a sound plate; by ball ends that pull into a worn one; or by the bridge itself, tied at a block or at its back edge. */
-export type Held = 'pins' | 'wornPlate' | 'tied';
-
-/** How the strings' ends are held in this job: a worn plate with a cap on it is as good as a sound one. */
-export const heldIn = ({ pins, plate }: Pick<Job, 'pins' | 'plate'>): Held => {
-  if (pins.hold !== 'pins') return 'tied';
-  return plate.state === 'worn' && plate.cap === 'none' ? 'wornPlate' : 'pins';
-};
 
 /** What the strings do to the glue line; N, N·mm, MPa. An estimate, to compare alternatives by: peel concentrates at the edge. */
 export interface GlueLoad {
@@ -44,8 +34,6 @@ export interface Load {
   readonly cases: Readonly<Record<Held, GlueLoad>>;
 }
 
-export const helds: readonly Held[] = ['pins', 'wornPlate', 'tied'];
-
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 
 /**
@@ -54,7 +42,7 @@ const sum = (values: readonly number[]) => values.reduce((total, value) => total
  * that pull into a worn plate have no second force. Nor have strings that the bridge itself holds, tied at a block or at its back edge: there the string's pull back on the block and its push on the crown's rear side are between parts of one bridge, and what
  * acts from outside is T at the crown alone. The whole footprint is taken as glued. Source: statics; beam formula σ = N/A + M·c/I.
  */
-export const load = (job: Settled, design: Design): Load => {
+export const load = perDesign((job, design): Load => {
   const outline = footprintOutline(job, design);
   const { area, centroid, secondY } = moments(outline);
   const toRear = bounds(outline).maxY - centroid.y;
@@ -90,4 +78,4 @@ export const load = (job: Settled, design: Design): Load => {
     })),
     cases: { pins: caseOf('pins'), wornPlate: caseOf('wornPlate'), tied: caseOf('tied') },
   };
-};
+});

@@ -1,4 +1,5 @@
 import type { Design } from '../design.ts';
+import { perDesign } from '../per-design.ts';
 import type { Settled } from '../settle.ts';
 import { pointOn } from '../shape/along.ts';
 import { quarterTurns } from '../shape/bounds.ts';
@@ -66,7 +67,7 @@ const underTop = (job: Settled, top: Path, y: number, [from, to]: Stretch): numb
  * The bridge's volume. Along each chord of the footprint, from front to rear, top and underside are integrated, and the chords across the bridge by Gauss's quadrature between the footprint's and the top line's corners; the slot likewise, from the
  * top down to its floor. Source: Cavalieri's principle. Throws as `topLine` does.
  */
-export const bridgeVolume = (job: Settled, design: Design): Volume => {
+export const bridgeVolume = perDesign((job, design): Volume => {
   const outline = footprintOutline(job, design);
   const cut = slotCut(job, design.saddleLine);
   const top = topLine(job);
@@ -108,7 +109,7 @@ export const bridgeVolume = (job: Settled, design: Design): Volume => {
           (y, [from, to]) => 2 * edgeArea(job, Math.min(edgeAt(job, y), (to - from) / 2)),
         );
   return { whole, slot, holes, edges, wood: whole - slot - holes - edges };
-};
+});
 
 /** The bridge's weight, g: its volume times its wood's mean density. */
 export const bridgeWeight = (job: Settled, design: Design): number =>

@@ -1,4 +1,5 @@
-import { type GlueLoad, type Held, helds, load, type StringLoad } from '../bridge/load.ts';
+import { type Held, helds } from '../bridge/held.ts';
+import { type GlueLoad, load, type StringLoad } from '../bridge/load.ts';
 import type { Design } from '../design.ts';
 import type { Settled } from '../settle.ts';
 import { leavesFromNut, slopeAngle } from './break-angle.ts';

@@ -1,6 +1,7 @@
 import { leavesAt } from '../bridge/pins.ts';
 import { rangeOf } from '../checks/ranges.ts';
-import type { Design, SolvedString } from '../design.ts';
+import type { SolvedString } from '../design.ts';
+import { perDesign } from '../per-design.ts';
 import type { Settled } from '../settle.ts';
 
 export type LifeLimit = 'exposure' | 'breakAngle';
@@ -41,7 +42,7 @@ const untilBreakAngle = (job: Settled, s: SolvedString, least: number): number =
  * How far each string's action can still be lowered at fret 12 until its exposure or its break angle falls below the least that is right, and which of them that is. The string pivots at the nut: what comes off
  * the saddle shows at fret 12 as `x_12/x_s` of it [practice: half].
  */
-export const lifeLeft = (job: Settled, design: Design): readonly Life[] => {
+export const lifeLeft = perDesign((job, design): readonly Life[] => {
   const leastExposure = rangeOf(job, 'exposure').range.from ?? 0;
   const leastAngle = rangeOf(job, 'breakAngle').range.from ?? 0;
   return design.strings.map((s) => {
@@ -51,4 +52,4 @@ export const lifeLeft = (job: Settled, design: Design): readonly Life[] => {
     const atSaddle = Math.min(byExposure, byAngle);
     return { atSaddle, atFret12: (atSaddle * design.fret12) / s.breakX, limit };
   });
-};
+});

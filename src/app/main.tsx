@@ -28,6 +28,18 @@ const show = (bench: Bench | StoreApi<State>, parts?: Parts, keep?: Keep, step?:
 /** The longest that is waited for a painting, ms: none comes while the page lies in the background. */
 const patience = 1000;
 
+/** Once there is something to be seen: what is loaded then takes nothing from it. */
+const firstPainted = () =>
+  new Promise<void>((done) => {
+    const observer = new PerformanceObserver((list) => {
+      if (list.getEntriesByName('first-contentful-paint').length === 0) return;
+      observer.disconnect();
+      done();
+    });
+    observer.observe({ type: 'paint', buffered: true });
+    setTimeout(done, patience);
+  });
+
 /** Once what is on its way to the screen has been painted. */
 const painted = () =>
   new Promise<void>((done) => {
@@ -50,5 +62,7 @@ const first = firstLook(
   () => window.sessionStorage,
   () => window.localStorage,
 );
-if (first) flushSync(() => show(createStore(() => first)));
-painted().then(follow);
+if (first) {
+  flushSync(() => show(createStore(() => first)));
+  firstPainted().then(follow);
+} else follow();

@@ -1,6 +1,7 @@
 // The load on the glue line: the check of the trade's notes, worked out there by an independent program, and the same statics added up as vectors.
 import { describe, expect, it } from 'vitest';
-import { helds, load } from '../../geometry/bridge/load.ts';
+import { helds } from '../../geometry/bridge/held.ts';
+import { load } from '../../geometry/bridge/load.ts';
 import { setAt } from '../../geometry/fields.ts';
 import type { Job } from '../../geometry/job.ts';
 import { built, workedExample } from '../solved.ts';

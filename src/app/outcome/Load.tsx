@@ -1,4 +1,4 @@
-import { helds } from '../../../geometry/bridge/load.ts';
+import { helds } from '../../../geometry/bridge/held.ts';
 import { figureAt } from '../../../geometry/figures/index.ts';
 import { FigureValue } from '../figures/Figure.tsx';
 import type { Built } from '../store.ts';
