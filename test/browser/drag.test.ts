@@ -96,6 +96,13 @@ it('a number is dragged by a finger without the page being scrolled; beside it t
   expect(Number(await field(page, 'Depth').inputValue())).toBeGreaterThan(42);
   expect(await top()).toBe(before);
 
+  // Where the room for two fingers' grips overlaps, the nearer one is meant: the tip, not the wing beside it.
+  const [tip, wing] = [await middle(page, 'above.length.bass'), await middle(page, 'above.wingDepth')];
+  expect(Math.hypot(tip.x - wing.x, tip.y - wing.y)).toBeLessThan(tip.size / 2);
+  await swipe(tip.x, tip.y, -12, 0);
+  expect(Number(await field(page, 'Length across').inputValue())).toBeGreaterThan(160);
+  expect(await field(page, 'Depth at the tips').inputValue()).toBe('25.0');
+
   const title = await page.locator('[data-mark="title"]').first().boundingBox();
   await swipe((title?.x ?? 0) + 20, (title?.y ?? 0) + 150, 0, -60);
   await page.waitForFunction((was) => window.scrollY > was, before);

@@ -84,13 +84,16 @@ export const Hands = ({ built, fitted, onHold, onType }: HandsProps) => {
     const spot = spots.find((one) => one.path === path);
     return spot ? `[data-spot="${spot.text.id}"]` : `[data-grip="${gripId}"]`;
   };
+  // What no key stops at lies under all else, so that no grip is covered by it.
+  const layer = ({ path, spot }: { readonly path: string; readonly spot: unknown }): number =>
+    spot !== undefined && withGrip.has(path) ? 0 : 1;
   const parts = [
     ...spots.map((spot) => ({ path: spot.path, spot, put: undefined })),
     ...grips.map((put) => ({ path: put.grip.jobPath, spot: undefined, put })),
   ]
     // A drawing that stays may show what the job has no more, such as a point of the outline.
     .filter(({ path }) => getAt(job, path) !== undefined)
-    .toSorted((a, b) => benchOrder(a.path) - benchOrder(b.path));
+    .toSorted((a, b) => layer(a) - layer(b) || benchOrder(a.path) - benchOrder(b.path));
   return (
     <>
       {/* They stand too close together for a finger, which finds the same figures beside the drawing. */}

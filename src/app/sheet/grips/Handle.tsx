@@ -11,6 +11,18 @@ import { type Stride, snapped, stepped, stopped } from './step.ts';
 /** A hand that trembles has not dragged yet, px. */
 const still = 3;
 
+/** The handle whose middle is nearest to a place in the window: for a finger they may lie over each other. */
+const nearest = (handles: Iterable<Element>, x: number, y: number): Element | undefined => {
+  const away = (handle: Element): number => {
+    const { left, right, top, bottom } = (handle.querySelector('.reach') ?? handle).getBoundingClientRect();
+    return Math.hypot((left + right) / 2 - x, (top + bottom) / 2 - y);
+  };
+  return [...handles].reduce<Element | undefined>(
+    (best, one) => (best === undefined || away(one) < away(best) ? one : best),
+    undefined,
+  );
+};
+
 /** What a grip holds: its numbers' fields. */
 const pullsOf = (grip: Grip): readonly (Pull & { readonly field: FieldInfo })[] =>
   [grip, ...(grip.also ? [grip.also] : [])].flatMap((pull) => {
@@ -109,9 +121,16 @@ export const Handle = ({ grip, scale, onActive, onHold, onType }: HandleProps) =
 
   const onPointerDown = (event: PointerEvent<SVGGElement>) => {
     const { currentTarget: element, pointerId, clientX: x, clientY: y } = event;
-    const matrix = element.ownerSVGElement?.getScreenCTM();
+    const svg = element.ownerSVGElement;
+    const matrix = svg?.getScreenCTM();
     if (event.button !== 0 || !matrix || drag.current) return;
     event.preventDefault();
+    const meant = nearest(svg?.querySelectorAll('.grip') ?? [], x, y);
+    // It lay on top, but another one's middle is nearer to the hand.
+    if (meant !== undefined && meant !== element) {
+      meant.dispatchEvent(new window.PointerEvent('pointerdown', event.nativeEvent));
+      return;
+    }
     element.setPointerCapture(pointerId);
     element.focus({ preventScroll: true });
     const start = { x, y };
