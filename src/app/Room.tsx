@@ -1,4 +1,6 @@
-import { lazy, Suspense, useEffect, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect, useState } from 'react';
+import type { BrokenPart } from './crash/Broken.tsx';
+import { Guard } from './crash/Guard.tsx';
 import { AskContext, type Asked } from './figures/ask.ts';
 import { firstWords as words } from './first-words.ts';
 import { Sheet } from './sheet/Sheet.tsx';
@@ -16,6 +18,7 @@ export const steps = { drawing: 0, numbers: 1, works: 2, results: 3 } as const;
 export const Room = ({ parts, step = steps.results }: { parts?: Parts; step?: number }) => {
   const name = useBenchState((state) => state.job.name);
   const built = useBenchState((state) => state.built);
+  const job = useBenchState((state) => state.job);
   const keep = useKeep();
   const [isSaving, setSaving] = useState(false);
   const [isShelfOpen, setShelfOpen] = useState(false);
@@ -24,6 +27,19 @@ export const Room = ({ parts, step = steps.results }: { parts?: Parts; step?: nu
   useEffect(() => {
     document.title = words.documentTitle(name);
   }, [name]);
+
+  const closeSaving = () => setSaving(false);
+  const closeShelf = () => setShelfOpen(false);
+  const closeAsked = () => setAsked(undefined);
+  /** A part of the page that leaves the others as they are if it breaks. */
+  const guarded = (part: BrokenPart, children: ReactNode, onClose?: () => void) => (
+    <Guard
+      of={job}
+      instead={(error, again) => parts && <parts.Broken part={part} error={error} onAgain={onClose ?? again} />}
+    >
+      {children}
+    </Guard>
+  );
 
   return (
     <PartsContext value={parts}>
@@ -39,37 +55,43 @@ export const Room = ({ parts, step = steps.results }: { parts?: Parts; step?: nu
           {parts && <parts.InSight />}
           <main>
             <div className="stage">
-              <Sheet />
+              {guarded('drawing', <Sheet />)}
               {parts ? <parts.Help /> : <div className="help" />}
             </div>
-            {parts && step >= steps.numbers ? <parts.Numbers /> : <div className="numbers" />}
+            {parts && step >= steps.numbers ? guarded('numbers', <parts.Numbers />) : <div className="numbers" />}
             <div className="below">
               <div className="works">
                 {parts && step >= steps.works ? (
                   <>
-                    <parts.Compare />
-                    <parts.Strings />
-                    <parts.SetUp />
+                    {guarded('works', <parts.Compare />)}
+                    {guarded('works', <parts.Strings />)}
+                    {guarded('works', <parts.SetUp />)}
                   </>
                 ) : (
                   <div className="to-come" />
                 )}
               </div>
               <div className="results">
-                {parts && step >= steps.results && <parts.Findings />}
-                {parts && step >= steps.results && <parts.Outcome />}
+                {parts && step >= steps.results && guarded('results', <parts.Findings />)}
+                {parts && step >= steps.results && guarded('results', <parts.Outcome />)}
               </div>
             </div>
           </main>
-          {parts && isSaving && <parts.Templates onClose={() => setSaving(false)} />}
-          {parts && keep && isShelfOpen && (
-            <Suspense>
-              <Shelf keep={keep} onClose={() => setShelfOpen(false)} />
-            </Suspense>
-          )}
-          {parts && asked && built && (
-            <parts.HowDialog asked={asked} built={built} onClose={() => setAsked(undefined)} />
-          )}
+          {parts && isSaving && guarded('dialog', <parts.Templates onClose={closeSaving} />, closeSaving)}
+          {parts &&
+            keep &&
+            isShelfOpen &&
+            guarded(
+              'dialog',
+              <Suspense>
+                <Shelf keep={keep} onClose={closeShelf} />
+              </Suspense>,
+              closeShelf,
+            )}
+          {parts &&
+            asked &&
+            built &&
+            guarded('dialog', <parts.HowDialog asked={asked} built={built} onClose={closeAsked} />, closeAsked)}
         </div>
       </AskContext>
     </PartsContext>

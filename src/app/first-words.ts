@@ -6,6 +6,16 @@ export const firstWords = {
   name: 'Sagitta',
   documentTitle: (job: string) => `${job === '' ? 'Unnamed job' : job} · Sagitta`,
 
+  wreck: {
+    title: 'Sagitta cannot go on',
+    why: (why: string) =>
+      `A part of the page failed or could not be loaded, through no fault of yours. What the browser says of it: ${why}`,
+    job: 'Your job is not lost. Save it as a file, to be safe, then reload the page.',
+    save: 'Save job',
+    reload: 'Reload',
+    demo: 'Reload with the demo; the job stays on the shelf',
+  },
+
   sheet: {
     label: 'The drawing',
     views: 'Views',

@@ -1,6 +1,9 @@
 /** Where the first drawing of the next visit is found at once: a copy of the job as text, beside the database that keeps it. */
 export const lookKey = 'sagitta.look';
 
+/** Which job of the shelf stands at the bench of a window, for as long as that is open. */
+export const openKey = 'sagitta.open';
+
 /** How large a px is on this screen. */
 export const screenKey = 'sagitta.screen';
 

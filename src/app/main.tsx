@@ -2,6 +2,8 @@ import { StrictMode, startTransition } from 'react';
 import { flushSync } from 'react-dom';
 import { createRoot } from 'react-dom/client';
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import { Guard } from './crash/Guard.tsx';
+import { Wreck } from './crash/Wreck.tsx';
 import { firstLook } from './first-look.ts';
 import type { Keep } from './keep/keep.ts';
 import { Room, steps } from './Room.tsx';
@@ -17,11 +19,16 @@ const root = createRoot(document.getElementById('app') as HTMLElement);
 const show = (bench: Bench | StoreApi<State>, parts?: Parts, keep?: Keep, step?: number) =>
   root.render(
     <StrictMode>
-      <BenchContext value={bench}>
-        <KeepContext value={keep}>
-          <Room {...(parts && { parts })} {...(step !== undefined && { step })} />
-        </KeepContext>
-      </BenchContext>
+      <Guard
+        onBroken={keep?.flush}
+        instead={(error) => <Wreck error={error} job={bench.getState().job} flush={keep?.flush} />}
+      >
+        <BenchContext value={bench}>
+          <KeepContext value={keep}>
+            <Room {...(parts && { parts })} {...(step !== undefined && { step })} />
+          </KeepContext>
+        </BenchContext>
+      </Guard>
     </StrictMode>,
   );
 
@@ -62,7 +69,7 @@ const first = firstLook(
   () => window.sessionStorage,
   () => window.localStorage,
 );
-if (first) {
-  flushSync(() => show(createStore(() => first)));
-  firstPainted().then(follow);
-} else follow();
+if (first) flushSync(() => show(createStore(() => first)));
+(first ? firstPainted().then(follow) : follow()).catch((error) =>
+  root.render(<Wreck error={error} job={first?.job} />),
+);

@@ -1,6 +1,7 @@
 import { othersOf } from './alternatives.ts';
 import { Bar } from './bar/Bar.tsx';
 import { Compare } from './compare/Compare.tsx';
+import { Broken } from './crash/Broken.tsx';
 import { HowDialog } from './figures/HowDialog.tsx';
 import { Findings } from './findings/Findings.tsx';
 import { Summary } from './findings/Summary.tsx';
@@ -30,6 +31,7 @@ import { TypedField } from './sheet/typed/TypedField.tsx';
 export const parts = {
   Alternatives,
   Bar,
+  Broken,
   CardDialog,
   Compare,
   Findings,

@@ -132,6 +132,20 @@ export const words = {
     close: 'Close',
   },
 
+  crash: {
+    parts: {
+      drawing: 'The drawing',
+      numbers: 'The numbers',
+      works: 'What stands here',
+      results: 'What comes of the numbers',
+      dialog: 'What was to open',
+    },
+    says: (part: string, why: string) =>
+      `${part} cannot be shown, through a fault of Sagitta’s, not of yours (${why}). The job stands as it is, and all else works. It is tried again with the next change of the job.`,
+    again: 'Try again',
+    save: 'Save job',
+  },
+
   offline: {
     ready: 'A new version of Sagitta lies ready. It starts when you say so; your job is kept first.',
     start: 'Start the new version',

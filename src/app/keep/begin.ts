@@ -2,6 +2,7 @@ import { build } from '../../../geometry/build.ts';
 import type { Job } from '../../../geometry/job.ts';
 import { readJob } from '../../../geometry/job-file.ts';
 import { starters } from '../../jobs/index.ts';
+import { openKey } from '../keys.ts';
 import type { Beginning, Notice, State } from '../state.ts';
 import { words } from '../words.ts';
 import { type Known, UnreadableError } from './commit.ts';
@@ -10,7 +11,7 @@ import { leftIn } from './old-storage.ts';
 import { addJobs, jobOf, recall, statesOf } from './shelf.ts';
 
 /** Under which names the device, and the window for as long as it is open, remember what stood at the bench. */
-export const remembered = { last: 'last', folds: 'folds', open: 'sagitta.open' } as const;
+export const remembered = { last: 'last', folds: 'folds', open: openKey } as const;
 
 export interface Places {
   /** Rejects where the browser has no database, or denies it. */
