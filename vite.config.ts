@@ -73,6 +73,8 @@ export default defineConfig({
   preview: { host: '127.0.0.1', port: 4173 },
   build: {
     target: 'es2022',
+    // Every browser that runs this target knows it.
+    modulePreload: { polyfill: false },
     outDir: 'dist',
     rolldownOptions: {
       output: {

@@ -21,7 +21,7 @@ export const servePages = async () => {
     base: './',
     logLevel: 'error',
     plugins: [react()],
-    build: { target, outDir: bare },
+    build: { target, outDir: bare, modulePreload: { polyfill: false } },
   });
   const servers: PreviewServer[] = [];
   const serve = async (outDir: string): Promise<string> => {
