@@ -7,7 +7,7 @@ import {
   withAlternative,
   withoutAlternative,
 } from '../../geometry/alternatives.ts';
-import { applyChanges, type Change } from '../../geometry/changes.ts';
+import { applyChanges, type Change, isSame } from '../../geometry/changes.ts';
 import { applies, fieldAt, getAt, setAt } from '../../geometry/fields.ts';
 import { type Job, stringCount } from '../../geometry/job.ts';
 import { newJob, type ReadJob, readJob, writeJob } from '../../geometry/job-file.ts';
@@ -321,7 +321,13 @@ export const createBench = (beginning: Beginning) => {
      * another hand has overwritten can be had back.
      */
     merge(next: Job, foreign: readonly Change[], name: string) {
-      const { entry, job, isFresh, built, past, id } = get();
+      const { entry: begun, job, isFresh, built, past, id, drafts } = get();
+      // A number that another hand has put in since is shown as it is now; what cannot be used, and what was typed after it, stays as it stands.
+      const overwritten = foreign
+        .map(({ path }) => path.join('.'))
+        .filter((at) => !isSame(getAt(next, at), getAt(job, at)));
+      const left = Object.entries(drafts).filter(([at, { says }]) => says !== undefined || !overwritten.includes(at));
+      const entry = begun !== undefined && overwritten.includes(begun.path) ? undefined : begun;
       const base = entry ?? { job, isFresh, built, past };
       const step = {
         name,
@@ -340,6 +346,8 @@ export const createBench = (beginning: Beginning) => {
         isFresh: false,
         past: [...before, ...typed],
         future: [],
+        drafts: Object.fromEntries(left),
+        entry: undefined,
         ...(entry && { entry: { ...entry, ...rebased, isFresh: false, past: before, future: [] } }),
       });
     },

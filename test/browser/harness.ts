@@ -85,3 +85,14 @@ export async function openPage(window: Window, opened: Opened = {}): Promise<Pag
   await page.getByRole('navigation', { name: 'Files' }).waitFor();
   return page;
 }
+
+/** Another page of the same browser profile, as when a window is opened again; the first is closed unless it is to stay. */
+export async function reopen(page: Page, { keepOpen = false } = {}): Promise<Page> {
+  const context = page.context();
+  const address = new URL('.', page.url() === 'about:blank' ? inject('url') : page.url()).href;
+  if (!keepOpen) await page.close();
+  const next = await context.newPage();
+  await next.goto(address);
+  await next.getByRole('navigation', { name: 'Files' }).waitFor();
+  return next;
+}
