@@ -1,10 +1,11 @@
-import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { licences } from './build/licences.ts';
 import { contentPolicy } from './build/policy.ts';
 import { serviceWorker } from './build/service-worker.ts';
+import { singleFile } from './build/single.ts';
 import { jobJsonSchema } from './geometry/job-file.ts';
 
 /** Says in one line where the built app is served. */
@@ -27,17 +28,6 @@ function emitSchema(): Plugin {
         fileName: 'job.schema.json',
         source: `${JSON.stringify(jobJsonSchema(), null, 2)}\n`,
       });
-    },
-  };
-}
-
-/** Puts the bundled font's licence beside it, as that licence asks. */
-function emitFontLicence(): Plugin {
-  const licence = new URL('./node_modules/dejavu-fonts-ttf/LICENSE', import.meta.url);
-  return {
-    name: 'emit-font-licence',
-    generateBundle() {
-      this.emitFile({ type: 'asset', fileName: 'LICENSE-DejaVu.txt', source: readFileSync(licence) });
     },
   };
 }
@@ -66,44 +56,57 @@ const inBrowser = {
   fileParallelism: false,
 };
 
-export default defineConfig({
-  base: './',
-  plugins: [react(), sayAddress(), emitSchema(), emitFontLicence(), contentPolicy(false), serviceWorker()],
-  // If the port is taken, the next free one is used.
-  preview: { host: '127.0.0.1', port: 4173 },
-  build: {
-    target: 'es2022',
-    // Every browser that runs this target knows it.
-    modulePreload: { polyfill: false },
-    outDir: 'dist',
-    rolldownOptions: {
-      output: {
-        codeSplitting: {
-          groups: [{ debugName: 'first', name: (id, context) => (inFirst(id, context) ? 'first' : null) }],
-        },
+export default defineConfig(({ mode }) => {
+  // `npm run single`: the app as one file.
+  const isSingle = mode === 'single';
+  const shipped = licences();
+  return {
+    base: './',
+    plugins: [
+      react(),
+      sayAddress(),
+      shipped.page,
+      ...(isSingle ? [singleFile()] : [emitSchema(), contentPolicy(), serviceWorker()]),
+    ],
+    worker: { plugins: () => [shipped.workers] },
+    // If the port is taken, the next free one is used.
+    preview: { host: '127.0.0.1', port: 4173 },
+    build: {
+      target: 'es2022',
+      // Every browser that runs this target knows it.
+      modulePreload: { polyfill: false },
+      outDir: 'dist',
+      rolldownOptions: {
+        output: isSingle
+          ? {}
+          : {
+              codeSplitting: {
+                groups: [{ debugName: 'first', name: (id, context) => (inFirst(id, context) ? 'first' : null) }],
+              },
+            },
       },
     },
-  },
-  test: {
-    // All cores: most tests only reckon.
-    maxWorkers: '100%',
-    projects: [
-      {
-        extends: true,
-        // A component's test asks for its own DOM: `// @vitest-environment jsdom` on its first line.
-        test: {
-          name: 'unit',
-          include: ['test/**/*.test.{ts,tsx}'],
-          exclude: ['test/browser/**'],
-          // Room for a busy machine: some run the command, or hundreds of random cases.
-          testTimeout: 20_000,
+    test: {
+      // All cores: most tests only reckon.
+      maxWorkers: '100%',
+      projects: [
+        {
+          extends: true,
+          // A component's test asks for its own DOM: `// @vitest-environment jsdom` on its first line.
+          test: {
+            name: 'unit',
+            include: ['test/**/*.test.{ts,tsx}'],
+            exclude: ['test/browser/**'],
+            // Room for a busy machine: some run the command, or hundreds of random cases.
+            testTimeout: 20_000,
+          },
         },
-      },
-      { extends: true, test: { name: 'browser', include: ['test/browser/**/*.test.ts'], ...inBrowser } },
-      // `npm run prove`: too long for every day.
-      { extends: true, test: { name: 'prove', include: ['test/paper/*.prove.ts'], testTimeout: 600_000 } },
-      // Not a check: `npm run pictures` makes the README's pictures with the same browser.
-      { extends: true, test: { name: 'pictures', include: ['test/pictures/*.make.ts'], ...inBrowser } },
-    ],
-  },
+        { extends: true, test: { name: 'browser', include: ['test/browser/**/*.test.ts'], ...inBrowser } },
+        // `npm run prove`: too long for every day.
+        { extends: true, test: { name: 'prove', include: ['test/paper/*.prove.ts'], testTimeout: 600_000 } },
+        // Not a check: `npm run pictures` makes the README's pictures with the same browser.
+        { extends: true, test: { name: 'pictures', include: ['test/pictures/*.make.ts'], ...inBrowser } },
+      ],
+    },
+  };
 });

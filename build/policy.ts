@@ -38,8 +38,15 @@ export const policyOf = (html: string, isSingle: boolean): string => {
 
 const charset = '<meta charset="utf-8" />';
 
-/** Writes the page's content security policy into it, before anything that it holds for. Only when the app is built: the development server writes scripts of its own. */
-export const contentPolicy = (isSingle: boolean): Plugin => ({
+/** A built page with its content security policy in it, before anything that it holds for. */
+export const withPolicy = (html: string, isSingle: boolean): string => {
+  if (!html.includes(charset)) throw new Error(`index.html has no ${charset} to write the policy behind.`);
+  const meta = `<meta http-equiv="Content-Security-Policy" content="${policyOf(html, isSingle)}" />`;
+  return html.replace(charset, () => `${charset}\n    ${meta}`);
+};
+
+/** Writes the content security policy into the page. Only when the app is built: the development server writes scripts of its own. */
+export const contentPolicy = (): Plugin => ({
   name: 'content-policy',
   apply: 'build',
   enforce: 'post',
@@ -49,10 +56,7 @@ export const contentPolicy = (isSingle: boolean): Plugin => ({
     handler(_, bundle) {
       const page = bundle['index.html'];
       if (page?.type !== 'asset') throw new Error('The build has no index.html to write the policy into.');
-      const html = String(page.source);
-      if (!html.includes(charset)) throw new Error(`index.html has no ${charset} to write the policy behind.`);
-      const meta = `<meta http-equiv="Content-Security-Policy" content="${policyOf(html, isSingle)}" />`;
-      page.source = html.replace(charset, () => `${charset}\n    ${meta}`);
+      page.source = withPolicy(String(page.source), false);
     },
   },
 });

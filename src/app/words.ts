@@ -153,6 +153,8 @@ export const words = {
       'A new version of Sagitta was started in another window. Reload this one to go on with it; your job is kept.',
     missing:
       'A part of the page could not be loaded: there is no network, or a newer version stands in its place. The job is as you left it; reload the page once there is a network.',
+    single:
+      'This is Sagitta as one file. This browser keeps your jobs in one place with those of all pages opened from files, and may not keep them for long: save each job as a file, and often.',
     reload: 'Reload',
     again: 'Try again',
     refused:

@@ -1,4 +1,6 @@
+import AdviceWorker from './advice.worker.ts?worker';
 import { tellMissing } from './offline/missing.ts';
+import PdfWorker from './pdf.worker.ts?worker';
 
 /** Every worker of the app is made here. */
 
@@ -11,9 +13,7 @@ const told = (worker: Worker): Worker => {
 };
 
 /** A worker that writes PDF files. */
-export const pdfWorker = (): Worker =>
-  told(new Worker(new URL('./pdf.worker.ts', import.meta.url), { type: 'module' }));
+export const pdfWorker = (): Worker => told(new PdfWorker());
 
 /** A worker that looks for ways to bring findings right. */
-export const adviceWorker = (): Worker =>
-  told(new Worker(new URL('./advice.worker.ts', import.meta.url), { type: 'module' }));
+export const adviceWorker = (): Worker => told(new AdviceWorker());

@@ -1,13 +1,15 @@
-import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import { expect, inject, it, onTestFinished } from 'vitest';
 import { digest } from '../../build/policy.ts';
 import { readPdf } from '../read-pdf.ts';
 import { readSvg } from '../read-svg.ts';
+import { buildApp } from './build-app.ts';
 import { launch, openPage } from './harness.ts';
-import { desk, field } from './page.ts';
+import { desk, field, text } from './page.ts';
 import { serveFolder } from './serve.ts';
 
 /** Till the app lies by and answers for itself. */
@@ -23,10 +25,24 @@ const kept = (page: Page) => page.waitForTimeout(1200);
 
 const description = (page: Page) => page.locator('meta[name="description"]').getAttribute('content');
 
+const freshFolder = async (): Promise<string> => {
+  const folder = await mkdtemp(join(tmpdir(), 'sagitta-built-'));
+  onTestFinished(() => rm(folder, { recursive: true, force: true }));
+  return folder;
+};
+
+/** What is saved when a button is pressed. */
+const saved = async (page: Page, button: string): Promise<Uint8Array> => {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: button, exact: true }).click(),
+  ]);
+  return new Uint8Array(await readFile(await download.path()));
+};
+
 /** A later version of the built app: another word in the page, and all that follows from it. */
 const laterVersion = async (): Promise<string> => {
-  const folder = await mkdtemp(join(tmpdir(), 'sagitta-later-'));
-  onTestFinished(() => rm(folder, { recursive: true, force: true }));
+  const folder = await freshFolder();
   await cp(inject('built'), folder, { recursive: true });
   const [page, worker] = [join(folder, 'index.html'), join(folder, 'service-worker.js')];
   const before = await readFile(page, 'utf8');
@@ -49,17 +65,9 @@ it('needs no network after the first visit, in whatever folder it lies: nothing 
   expect(await field(page, 'Thickness, centre').inputValue()).toBe('9.25');
 
   await page.getByRole('button', { name: 'Save templates' }).click();
-  const save = async (name: string) => {
-    const [download] = await Promise.all([
-      page.waitForEvent('download'),
-      page.getByRole('button', { name, exact: true }).click(),
-    ]);
-    return readFile(await download.path());
-  };
-  const pdf = await readPdf(new Uint8Array(await save('PDF')));
-  expect(pdf.pages.length).toBeGreaterThan(1);
-  const svg = await save('SVG, three views');
-  expect(readSvg(svg.toString()).widthMm).toBeGreaterThan(0);
+  expect((await readPdf(await saved(page, 'PDF'))).pages.length).toBeGreaterThan(1);
+  const svg = new TextDecoder().decode(await saved(page, 'SVG, three views'));
+  expect(readSvg(svg).widthMm).toBeGreaterThan(0);
 });
 
 it('tells of a new version and takes it only when asked, with the job as it stands', async () => {
@@ -100,4 +108,49 @@ it('says when a part cannot be loaded any more, and offers to load the page anew
   await page.keyboard.press('Escape');
   await Promise.all([page.waitForEvent('load'), page.getByRole('button', { name: 'Reload' }).click()]);
   await context.close();
+});
+
+it('is one file as well, which is opened from a disk and asks for nothing beside it', async () => {
+  const folder = await freshFolder();
+  buildApp(folder, 'single');
+  expect(await readdir(folder)).toEqual(['sagitta.html']);
+  const page = await openPage(desk, { url: pathToFileURL(join(folder, 'sagitta.html')).href });
+  await page.getByText('This is Sagitta as one file').waitFor();
+  expect(await text(page, 'tail.gap.E2.value')).toMatch(/^\d\.\d\d$/);
+  expect(await page.evaluate(() => document.fonts.check('14px "DejaVu Sans"', 'abc'))).toBe(true);
+  // What the advising worker finds.
+  await page.getByRole('button', { name: 'Do it' }).first().waitFor();
+  await field(page, 'Thickness, centre').fill('9.25');
+  await kept(page);
+  await page.reload();
+  await page.getByRole('navigation', { name: 'Files' }).waitFor();
+  expect(await field(page, 'Thickness, centre').inputValue()).toBe('9.25');
+  await page.getByRole('button', { name: 'Save templates' }).click();
+  expect((await readPdf(await saved(page, 'PDF'))).pages.length).toBeGreaterThan(1);
+});
+
+it('is the same to the last byte whenever it is built', async () => {
+  const folder = await freshFolder();
+  buildApp(folder);
+  const bytesIn = async (root: string) => {
+    const names = (await readdir(root, { recursive: true, withFileTypes: true })).filter((entry) => entry.isFile());
+    const files = names.map(({ parentPath, name }) => join(parentPath, name)).sort();
+    return Promise.all(files.map(async (file) => [relative(root, file), digest(await readFile(file))]));
+  };
+  expect(await bytesIn(folder)).toEqual(await bytesIn(inject('built')));
+});
+
+it('names every package that is in it, at the version of the lock file and under a licence that allows it', async () => {
+  const list = await readFile(join(inject('built'), 'LICENSES.txt'), 'utf8');
+  const named = [...list.matchAll(/^(\S+) (\d+\.\d+\.\d+)\nLicence: (.+)$/gm)].map(([, ...all]) => all);
+  const names = named.map(([name]) => name);
+  expect(names).toEqual(expect.arrayContaining(['react-dom', '@cantoo/pdf-lib', 'fontkit', 'dejavu-fonts-ttf']));
+  const lock = JSON.parse(await readFile(new URL('../../package-lock.json', import.meta.url), 'utf8'));
+  // SPDX's names; the font's licence, Bitstream Vera's, has none of its own in its package.
+  const allowed = ['0BSD', 'Apache-2.0', 'BSD-3-Clause', 'ISC', 'MIT', 'SEE LICENSE IN README.md AND LICENSE'];
+  const wrong = named.filter(([name, version, licence]) => {
+    const locked = lock.packages[name === lock.name ? '' : `node_modules/${name}`];
+    return locked?.version !== version || !allowed.includes(licence ?? '');
+  });
+  expect(wrong).toEqual([]);
 });

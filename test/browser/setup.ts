@@ -1,4 +1,3 @@
-import { spawnSync } from 'node:child_process';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -6,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { preview } from 'vite';
 import type { TestProject } from 'vitest/node';
 import { provideChromium } from '../chromium.ts';
+import { buildApp } from './build-app.ts';
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -24,7 +24,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   project.provide('chromium', provideChromium());
   const outDir = await mkdtemp(join(tmpdir(), 'sagitta-app-'));
-  build(outDir);
+  buildApp(outDir);
   project.provide('built', outDir);
   const server = await preview({
     root,
@@ -40,13 +40,4 @@ export default async function setup(project: TestProject): Promise<() => Promise
     await server.close();
     await rm(outDir, { recursive: true, force: true });
   };
-}
-
-/** In a process of its own: in this one vitest has set NODE_ENV to `test`, and React would be built for development. */
-function build(outDir: string): void {
-  const vite = fileURLToPath(new URL('../../node_modules/vite/bin/vite.js', import.meta.url));
-  const { NODE_ENV: _, VITEST: __, ...env } = process.env;
-  const args = [vite, 'build', '--outDir', outDir, '--emptyOutDir', '--logLevel', 'warn'];
-  const { status } = spawnSync(process.execPath, args, { cwd: root, stdio: ['ignore', 'inherit', 'inherit'], env });
-  if (status !== 0) throw new Error('The app could not be built: see above.');
 }

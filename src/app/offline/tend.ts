@@ -6,6 +6,8 @@ import { renew } from './renew.ts';
 import { putBy } from './updates.ts';
 
 const says = words.offline;
+/** The app is one file, as `npm run single` makes it. */
+const isSingle = import.meta.env.MODE === 'single';
 
 /** Sees to it that the page works without network, and tells at the bench of new versions and of parts that cannot be loaded. */
 export const tend = (bench: Bench, keep: Keep | undefined): void => {
@@ -15,6 +17,10 @@ export const tend = (bench: Bench, keep: Keep | undefined): void => {
     await keep?.flush();
     note('missing', says.missing, says.reload);
   });
+  if (isSingle) {
+    bench.note({ id: 'single', says: says.single, details: [], fine: true, file: {} });
+    return;
+  }
   // While the app is developed, its files change at every moment.
   if (import.meta.env.DEV || !('serviceWorker' in navigator)) return;
   putBy({
