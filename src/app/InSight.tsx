@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import { useStill } from './sheet/use-still.ts';
 import { useBenchState } from './use-bench.ts';
 
 /** Around a field, px. */
@@ -42,7 +43,8 @@ const settle = (stage: HTMLElement) => {
 export const InSight = () => {
   const focus = useBenchState((state) => state.focus);
   const drafts = useBenchState((state) => state.drafts);
-  const solved = useBenchState((state) => state.solved);
+  // While a hand drags a number, no field is typed at.
+  const solved = useStill(useBenchState((state) => state.solved));
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: each of these can change what stands above or under the field
   useEffect(() => {

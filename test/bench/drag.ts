@@ -3,145 +3,166 @@ import type { Browser, CDPSession, Page } from 'playwright-core';
 /** One string that a step sets: on which element of which kind, where (its text, its value or an attribute), and what. */
 type Put = readonly [kind: 'drawn' | 'input' | 'other', index: number, at: string, text: string | null];
 
-interface Recorder {
-  steps: Put[][];
-  step: (value: string) => Promise<void>;
-}
+const path = 'bridge.topRadius';
+const steps = 60;
 
-const pathOfField = 'bridge.topRadius';
+/** How a number is changed, step by step. */
+export type Way = 'typed' | 'dragged';
 
-/** What one step cost the main thread by the browser's own count, ms of its processor time. */
-const costs = async (
-  cdp: CDPSession,
-  does: (k: number) => Promise<unknown>,
-  count: number,
-): Promise<readonly number[]> => {
+/** A first move of the hand, px, after which it holds the number; how far it then goes to and fro. */
+const [taken, reach] = [5, 4];
+
+/** Begins to change the number in a way; returns what takes one step. */
+const begin: Readonly<Record<Way, (page: Page) => Promise<(k: number) => Promise<void>>>> = {
+  typed: async (page) => {
+    const input = page.locator(`[id="field-${path}"]`);
+    await input.focus();
+    return (k) =>
+      input.evaluate(
+        (element, text) => {
+          Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set?.call(element, text);
+          element.dispatchEvent(new Event('input', { bubbles: true }));
+        },
+        `${(16 + k * 0.1).toFixed(1)} in`,
+      );
+  },
+  dragged: async (page) => {
+    const box = await page.locator('[data-grip="tail.topRadius"] .reach').first().boundingBox();
+    if (box === null) throw new Error('The top radius has no grip on the drawing.');
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x, y - taken);
+    return (k) => page.mouse.move(x, y - taken + reach * Math.sin(k / 4));
+  },
+};
+
+const painted = (page: Page) =>
+  page.evaluate(
+    () => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done)))),
+  );
+
+/** What each step costs the main thread by the browser's own count, ms of its processor time. */
+const costs = async (page: Page, does: (k: number) => Promise<unknown>): Promise<readonly number[]> => {
+  const cdp: CDPSession = await page.context().newCDPSession(page);
+  await cdp.send('Performance.enable', { timeDomain: 'threadTicks' });
   const spent = async () => {
     const { metrics } = await cdp.send('Performance.getMetrics');
     return (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? 0) * 1000;
   };
   const all: number[] = [];
-  for (let k = 0; k < count; k += 1) {
+  for (let k = 0; k < steps; k += 1) {
     const before = await spent();
     await does(k);
+    await painted(page);
     all.push((await spent()) - before);
   }
   return all;
 };
 
-const counted = async (page: Page) => {
-  const cdp = await page.context().newCDPSession(page);
-  await cdp.send('Performance.enable', { timeDomain: 'threadTicks' });
-  return cdp;
-};
+interface Recorder {
+  readonly begin: () => void;
+  readonly end: () => Put[];
+  readonly all: () => { readonly markup: string; readonly inputs: number; readonly others: number };
+}
+type Recording = Window & { readonly recorder: Recorder };
 
-/** Sets the field as a key does, and waits till that is painted. */
-const prepare = (page: Page) =>
-  page.evaluate((path) => {
-    const input = document.getElementById(`field-${path}`) as HTMLInputElement;
-    const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set;
-    const painted = () => new Promise<void>((done) => requestAnimationFrame(() => setTimeout(done)));
-    input.focus();
-    (window as unknown as { recorder: Recorder }).recorder = {
-      steps: [],
-      step: async (value) => {
-        set?.call(input, value);
-        input.dispatchEvent(new Event('input', { bubbles: true }));
-        await painted();
-      },
-    };
-  }, pathOfField);
-
-/** The strings that each step changes on the page, told by the page itself. */
-const record = (page: Page, values: readonly string[]) =>
-  page.evaluate(async (all) => {
-    const { recorder } = window as unknown as { recorder: Recorder };
+/** Has the page tell which strings a step sets. */
+const record = (page: Page) =>
+  page.evaluate(() => {
     const drawn = [...document.querySelectorAll('.drawing *')];
     const inputs = [...document.querySelectorAll('input')];
     const others: Node[] = [];
-    const indexOf = (list: Node[], node: Node) => (list.includes(node) ? list.indexOf(node) : list.push(node) - 1);
-    const steps: Put[][] = [];
-    for (const value of all) {
-      const before = inputs.map((input) => input.value);
-      const found = new Map<string, Put>();
-      const put = (node: Node, at: string, text: string | null) => {
-        const index = drawn.indexOf(node as Element);
-        const one: Put = index < 0 ? ['other', indexOf(others, node), at, text] : ['drawn', index, at, text];
-        found.set(one.slice(0, 3).join(), one);
-      };
-      const observer = new MutationObserver((records) => {
-        for (const { type, target, attributeName } of records) {
-          if (type === 'attributes' && target instanceof Element && attributeName !== null)
-            put(target, attributeName, target.getAttribute(attributeName));
-          else if (type === 'characterData' && target.parentElement)
-            put(target.parentElement, 'text', target.parentElement.textContent);
-        }
-      });
-      observer.observe(document.body, { attributes: true, characterData: true, subtree: true });
-      await recorder.step(value);
-      observer.disconnect();
-      const typed = inputs.flatMap((input, k): Put[] =>
-        input.value === before[k] ? [] : [['input', k, 'value', input.value]],
-      );
-      steps.push([...found.values(), ...typed]);
-    }
-    const markup = document.querySelector('.drawing')?.outerHTML ?? '';
-    return { steps, markup, inputs: inputs.length, others: others.length };
-  }, values);
+    const found = new Map<string, Put>();
+    let before: string[] = [];
+    const put = (node: Node, at: string, text: string | null) => {
+      const index = drawn.indexOf(node as Element);
+      if (index < 0 && !others.includes(node)) others.push(node);
+      const one: Put = index < 0 ? ['other', others.indexOf(node), at, text] : ['drawn', index, at, text];
+      found.set(one.slice(0, 3).join(), one);
+    };
+    const take = (records: MutationRecord[]) => {
+      for (const { type, target, attributeName } of records) {
+        if (type === 'attributes' && target instanceof Element && attributeName !== null)
+          put(target, attributeName, target.getAttribute(attributeName));
+        else if (type === 'characterData' && target.parentElement)
+          put(target.parentElement, 'text', target.parentElement.textContent);
+      }
+    };
+    const observer = new MutationObserver(take);
+    const recorder: Recorder = {
+      begin: () => {
+        found.clear();
+        before = inputs.map(({ value }) => value);
+        observer.observe(document.body, { attributes: true, characterData: true, subtree: true });
+      },
+      end: () => {
+        take(observer.takeRecords());
+        observer.disconnect();
+        const typed = inputs.flatMap(({ value }, k): Put[] =>
+          value === before[k] ? [] : [['input', k, 'value', value]],
+        );
+        return [...found.values(), ...typed];
+      },
+      all: () => ({
+        markup: document.querySelector('.drawing')?.outerHTML ?? '',
+        inputs: inputs.length,
+        others: others.length,
+      }),
+    };
+    Object.assign(window, { recorder });
+  });
 
-/** What a drag costs: each step of the app, and the same strings set on as many bare elements; ms of the main thread's processor time. */
-export const dragCosts = async (browser: Browser, app: string, bare: string) => {
+/** What a change of a number costs, step by step: in the app, and the same strings set on as many bare elements; ms of the main thread's processor time. */
+export const stepCosts = async (browser: Browser, app: string, bare: string, way: Way) => {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
   try {
     // The loader that runs this wraps named functions in a call of its own, which the page has to know.
     await context.addInitScript('globalThis.__name = (named) => named');
     const page = await context.newPage();
     await page.goto(app);
-    await page.locator(`[id="field-${pathOfField}"]`).waitFor();
+    await page.locator(`[id="field-${path}"]`).waitFor();
     // Till all that comes after the first drawing is there, and at rest.
     await page.waitForTimeout(3000);
-    await prepare(page);
-    const values = Array.from({ length: 60 }, (_, k) => `${(16 + k * 0.1).toFixed(1)} in`);
-    const { steps, markup, inputs, others } = await record(page, values);
-    const cdp = await counted(page);
-    const step = (value: string) =>
-      page.evaluate((text) => (window as unknown as { recorder: Recorder }).recorder.step(text), value);
-    const dragged = await costs(cdp, (k) => step(values[k] as string), values.length);
+    const step = await begin[way](page);
+    // The first round tells which strings there are, and warms up.
+    await record(page);
+    const puts: Put[][] = [];
+    for (let k = 0; k < steps; k += 1) {
+      await page.evaluate(() => (window as unknown as Recording).recorder.begin());
+      await step(k);
+      await painted(page);
+      puts.push(await page.evaluate(() => (window as unknown as Recording).recorder.end()));
+    }
+    const all = await page.evaluate(() => (window as unknown as Recording).recorder.all());
+    const here = await costs(page, step);
 
     const plain = await context.newPage();
     await plain.goto(bare);
-    await plain.evaluate(
-      ({ markup, inputs, others }) => {
-        document.body.innerHTML =
-          markup + '<input />'.repeat(inputs) + Array.from({ length: others }, () => '<span>0</span>').join('\n');
-      },
-      { markup, inputs, others },
-    );
-    const plainCdp = await counted(plain);
-    await plain.evaluate(() => {
+    await plain.evaluate(({ markup, inputs, others }) => {
+      const spans = Array.from({ length: others }, () => '<span>0</span>').join('\n');
+      document.body.innerHTML = `${markup}${'<input />'.repeat(inputs)}${spans}`;
       const kinds = {
-        drawn: [...document.querySelectorAll('svg *')],
+        drawn: [...document.querySelectorAll('svg.drawing *')],
         input: [...document.querySelectorAll('input')],
         other: [...document.querySelectorAll('span')],
       };
-      const painted = () => new Promise<void>((done) => requestAnimationFrame(() => setTimeout(done)));
-      Object.assign(window, {
-        puts: async (all: Put[]) => {
-          for (const [kind, index, at, text] of all) {
-            const element = kinds[kind][index] as Element;
-            if (at === 'value') (element as HTMLInputElement).value = text ?? '';
-            else if (at === 'text') element.textContent = text;
-            else if (text === null) element.removeAttribute(at);
-            else element.setAttribute(at, text);
-          }
-          await painted();
-        },
-      });
-    });
-    const put = (k: number) =>
-      plain.evaluate((all) => (window as unknown as { puts: (all: Put[]) => Promise<void> }).puts(all), steps[k] ?? []);
-    const set = await costs(plainCdp, put, values.length);
-    return { dragged, set, strings: steps.reduce((sum, one) => sum + one.length, 0) / steps.length };
+      const put = (strings: Put[]) => {
+        for (const [kind, index, at, text] of strings) {
+          const element = kinds[kind][index];
+          if (element === undefined) continue;
+          if (at === 'value') (element as HTMLInputElement).value = text ?? '';
+          else if (at === 'text') element.textContent = text;
+          else if (text === null) element.removeAttribute(at);
+          else element.setAttribute(at, text);
+        }
+      };
+      Object.assign(window, { put });
+    }, all);
+    const bareCosts = await costs(plain, (k) =>
+      plain.evaluate((strings) => (window as unknown as { put: (all: Put[]) => void }).put(strings), puts[k] ?? []),
+    );
+    return { here, bare: bareCosts, strings: puts.reduce((sum, one) => sum + one.length, 0) / steps };
   } finally {
     await context.close();
   }

@@ -22,22 +22,24 @@ export const OnePicture = ({ name, built, others, room, text, heights, focus, hi
   const seed = useRef<number>(undefined);
   const laying = useMemo(() => layingOf(name, built, heights, text, others), [name, built, heights, text, others]);
   const fitted = useMemo(() => fitRoom({ ...laying, room, seed: seed.current }), [laying, room]);
+  const isHeld = useBenchState(({ held }) => held !== undefined);
   // The frame is as high for every picture, so that nothing jumps when another is chosen, and leaves the page its room however far heights are stretched.
   const least = useMemo(
     () =>
-      leastHeight(
-        name === 'three' && heights <= usualHeights
-          ? laying
-          : layingOf('three', built, Math.min(heights, usualHeights), text, others),
-      ),
-    [name, laying, built, heights, text, others],
+      isHeld
+        ? undefined
+        : leastHeight(
+            name === 'three' && heights <= usualHeights
+              ? laying
+              : layingOf('three', built, Math.min(heights, usualHeights), text, others),
+          ),
+    [isHeld, name, laying, built, heights, text, others],
   );
-  const isHeld = useBenchState(({ held }) => held !== undefined);
   // Before anything is painted, as it decides how much room there is.
   useLayoutEffect(() => {
     // Nothing moves under a hand that drags a number.
-    if (!isHeld) onLeast(least);
-  }, [isHeld, least, onLeast]);
+    if (least !== undefined) onLeast(least);
+  }, [least, onLeast]);
   useEffect(() => {
     seed.current = fitted.scale;
   }, [fitted]);
