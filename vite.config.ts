@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { installable } from './build/installable.ts';
 import { licences } from './build/licences.ts';
 import { contentPolicy } from './build/policy.ts';
 import { serviceWorker } from './build/service-worker.ts';
@@ -66,6 +67,7 @@ export default defineConfig(({ mode }) => {
       react(),
       sayAddress(),
       shipped.page,
+      installable(isSingle),
       ...(isSingle ? [singleFile()] : [emitSchema(), contentPolicy(), serviceWorker()]),
     ],
     worker: { plugins: () => [shipped.workers] },

@@ -154,3 +154,26 @@ it('names every package that is in it, at the version of the lock file and under
   });
   expect(wrong).toEqual([]);
 });
+
+it('can be installed as a program of its own: the browser reads its manifest without an error, and its icons are as large as that says', async () => {
+  const page = await openPage(desk);
+  const session = await page.context().newCDPSession(page);
+  const { url, data, errors } = await session.send('Page.getAppManifest');
+  expect(errors).toEqual([]);
+  const { name, start_url, icons } = JSON.parse(data ?? '');
+  expect(name).toBe('Sagitta');
+  expect(new URL(start_url, url).href).toBe(inject('url'));
+  const sizes = await page.evaluate(
+    (names: readonly string[]) =>
+      Promise.all(
+        names.map(async (name) => {
+          const image = new Image();
+          image.src = name;
+          await image.decode();
+          return `${image.naturalWidth}x${image.naturalHeight}`;
+        }),
+      ),
+    icons.map((icon: { src: string }) => icon.src),
+  );
+  expect(sizes).toEqual(icons.map((icon: { sizes: string }) => icon.sizes));
+});
