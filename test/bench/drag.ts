@@ -115,7 +115,7 @@ const record = (page: Page) =>
 
 /** What a change of a number costs, step by step: in the app, and the same strings set on as many bare elements; ms of the main thread's processor time. */
 export const stepCosts = async (browser: Browser, app: string, bare: string, way: Way) => {
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, serviceWorkers: 'block' });
   try {
     // The loader that runs this wraps named functions in a call of its own, which the page has to know.
     await context.addInitScript('globalThis.__name = (named) => named');

@@ -22,7 +22,7 @@ export const beginningOf = async (
   drawn: string,
   isWatched: boolean,
 ): Promise<Beginning> => {
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, serviceWorkers: 'block' });
   try {
     const page = await context.newPage();
     await page.addInitScript((selector) => {

@@ -18,7 +18,7 @@ it('opens a window of the size, the touch and the colours asked for', async () =
 });
 
 it('runs and asks for nothing that is not its own, even where such a thing has got into it', async () => {
-  const page = await (await launch()).newPage();
+  const page = await (await launch()).newPage({ serviceWorkers: 'block' });
   await page.goto(inject('url'));
   const done = await page.evaluate(async () => {
     const tried: Record<string, string> = {};

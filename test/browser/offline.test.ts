@@ -80,6 +80,8 @@ it('tells of a new version and takes it only when asked, with the job as it stan
   await start.waitFor();
   expect(await description(page)).toMatch(/^Design a/);
 
+  const other = await page.context().newPage();
+  await other.goto(server.url);
   // What cannot be used would be lost: first that is said.
   await field(page, 'Relief').fill('much');
   await field(page, 'Thickness, centre').fill('9.25');
@@ -93,13 +95,15 @@ it('tells of a new version and takes it only when asked, with the job as it stan
   expect(await description(page)).toMatch(/^Draw a/);
   expect(await field(page, 'Thickness, centre').inputValue()).toBe('9.25');
   expect(await field(page, 'Relief').inputValue()).toBe('0.2');
+  // Another window goes on with what it has.
+  await other.getByText('was started in another window').waitFor();
+  expect(await description(other)).toMatch(/^Design a/);
   // Nothing of the earlier one is left.
   expect(await page.evaluate(() => caches.keys())).toEqual([`sagitta ${server.url} later`]);
 });
 
 it('says when a part cannot be loaded any more, and offers to load the page anew', async () => {
-  const context = await (await launch()).newContext({ serviceWorkers: 'block' });
-  const page = await context.newPage();
+  const page = await (await launch()).newPage({ serviceWorkers: 'block' });
   await page.route('**/svg-*.js', (route) => route.fulfill({ status: 404 }));
   await page.goto(inject('url'));
   await page.getByRole('button', { name: 'Save templates' }).click();
@@ -107,7 +111,7 @@ it('says when a part cannot be loaded any more, and offers to load the page anew
   await page.getByText('A part of the page could not be loaded').waitFor();
   await page.keyboard.press('Escape');
   await Promise.all([page.waitForEvent('load'), page.getByRole('button', { name: 'Reload' }).click()]);
-  await context.close();
+  await page.close();
 });
 
 it('is one file as well, which is opened from a disk and asks for nothing beside it', async () => {
