@@ -11,6 +11,8 @@ declare module 'fontkit' {
     readonly advanceWidth: number;
   }
   interface FontSubset {
+    /** Set in a subset whose outlines are in the Compact Font Format. */
+    readonly cff?: unknown;
     includeGlyph(glyph: number | FontGlyph): number;
     encode(): Uint8Array;
   }
@@ -29,11 +31,17 @@ declare module 'fontkit' {
     layout(
       text: string,
       features?: Record<string, boolean> | string[],
+      script?: string,
+      language?: string,
+      direction?: 'ltr' | 'rtl',
     ): {
       glyphs: FontGlyph[];
       positions: { readonly xAdvance: number; readonly xOffset: number; readonly yOffset: number }[];
     };
     createSubset(): FontSubset;
   }
-  export function create(data: Uint8Array): FontFace;
+  interface FontCollection {
+    readonly fonts: FontFace[];
+  }
+  export function create(data: Uint8Array): FontFace | FontCollection;
 }

@@ -1,12 +1,10 @@
 /// <reference path="./fontkit.d.ts" />
-import * as fontkit from 'fontkit';
+import type * as fontkit from 'fontkit';
 import type { Text } from '../geometry/drawing.ts';
 import { path, pen, placePoint } from '../geometry/shape/index.ts';
 import { lerp } from '../geometry/shape/point.ts';
 import type { Path, Point, Segment } from '../geometry/shape/types.ts';
-import { textWidth } from '../geometry/text.ts';
-import { drawable } from './drawable.ts';
-import { visualRuns } from './visual-order.ts';
+import { type Face, readFace, setLine } from './set-line.ts';
 
 /** A line of text as the outlines of its letters, to be filled by the nonzero rule; mm. */
 export interface Letters {
@@ -14,16 +12,16 @@ export interface Letters {
   readonly id: string;
   readonly text: string;
   readonly paths: readonly Path[];
+  /** The characters that no font has: they stand as their codes. */
+  readonly lacking: readonly string[];
 }
 
-/** DejaVu Sans as TrueType files. */
+/** DejaVu Sans as TrueType files, and a font for what it lacks. */
 export interface Fonts {
   readonly regular: Uint8Array;
   readonly bold: Uint8Array;
+  readonly other?: Uint8Array | undefined;
 }
-
-/** Neither kerned nor joined: as text is measured, and as the PDF writes it. */
-const features = { kern: false, liga: false, clig: false, dlig: false, calt: false };
 
 /** A glyph's closed outlines, each point put in its place. A quadratic curve is raised to the cubic that is the same curve. */
 const outlines = (glyph: fontkit.FontGlyph, put: (x: number, y: number) => Point): readonly Path[] => {
@@ -61,51 +59,32 @@ const outlines = (glyph: fontkit.FontGlyph, put: (x: number, y: number) => Point
   return paths;
 };
 
-interface Face {
-  readonly face: fontkit.FontFace;
-  readonly characters: ReadonlySet<number>;
-}
-
-/** Fonts that were read: their tables take longer than most drawings. */
-const known = new WeakMap<Uint8Array, Face>();
-
-const faceOf = (bytes: Uint8Array): Face => {
-  const before = known.get(bytes);
-  if (before) return before;
-  const face = fontkit.create(bytes);
-  const read = { face, characters: new Set(face.characterSet) };
-  known.set(bytes, read);
-  return read;
-};
-
 /**
- * What draws texts as the outlines of their letters, each at its own advance, so that a line is as wide as `textWidth` measures it. A character that the font
- * lacks is written out as its code and the whole set smaller, as in the PDF. Throws when the bytes are no font.
+ * What draws texts as the outlines of their letters, as the PDF writes them: a line is as wide as `textWidth` measures it. A character that the fonts
+ * lack is written out as its code and the whole set smaller, as in the PDF. Throws when the bytes are no font.
  */
-export const lettersOf = ({ regular, bold }: Fonts): ((text: Text) => Letters) => {
-  const faces = { regular: faceOf(regular), bold: faceOf(bold) };
+export const lettersOf = ({ regular, bold, other }: Fonts): ((text: Text) => Letters) => {
+  const others: readonly Face[] = other ? [readFace(other)] : [];
+  const faces = { regular: [readFace(regular), ...others], bold: [readFace(bold), ...others] };
   return (text) => {
-    const { face, characters } = text.bold ? faces.bold : faces.regular;
-    const words = drawable(text.text, characters);
-    const laid = visualRuns(words).map((run) => face.layout(run, features));
-    const units = laid.flatMap(({ positions }) => positions).reduce((sum, { xAdvance }) => sum + xAdvance, 0);
-    const ems = units / face.unitsPerEm;
-    const room = textWidth(text.text, 1, text.bold);
-    const size = words.includes('[U+') ? text.size * Math.min(1, room / ems) : text.size;
-    const scale = size / face.unitsPerEm;
-    const back = { start: 0, middle: units / 2, end: units }[text.anchor];
+    const line = setLine(text.text, text.bold, { faces: text.bold ? faces.bold : faces.regular });
+    const size = text.size * line.scale;
+    const back = { start: 0, middle: line.ems / 2, end: line.ems }[text.anchor];
     const turn = (text.turn * Math.PI) / 180;
-    let pen = -back;
-    const paths = laid.flatMap(({ glyphs, positions }) =>
-      glyphs.flatMap((glyph, k) => {
-        const { xAdvance = 0, xOffset = 0, yOffset = 0 } = positions[k] ?? {};
-        const left = pen + xOffset;
-        pen += xAdvance;
-        return outlines(glyph, (x, y) =>
-          placePoint({ x: (left + x) * scale, y: -(yOffset + y) * scale }, { turn, dx: text.at.x, dy: text.at.y }),
-        );
-      }),
-    );
-    return { kind: 'letters', id: text.id, text: text.text, paths };
+    const paths = line.groups
+      .flatMap((group) => group.parts)
+      .flatMap((part) => {
+        if (part.kind === 'picture') return [];
+        const scale = size / part.face.font.unitsPerEm;
+        let pen = part.x - back;
+        return part.glyphs.flatMap(({ glyph, dx, dy, advance }) => {
+          const left = (pen + dx) * size;
+          pen += advance;
+          return outlines(glyph, (x, y) =>
+            placePoint({ x: left + x * scale, y: -dy * size - y * scale }, { turn, dx: text.at.x, dy: text.at.y }),
+          );
+        });
+      });
+    return { kind: 'letters', id: text.id, text: text.text, paths, lacking: line.lacking };
   };
 };

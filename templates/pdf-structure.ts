@@ -12,15 +12,21 @@ export const addLayers = (file: PDFDocument): Readonly<Record<Purpose, PDFRef>> 
   return layers;
 };
 
-/** Adds an outline (bookmarks; ISO 32000-1, 12.3.3) of one line a page. */
-export const addOutline = (file: PDFDocument, titles: readonly string[], pages: readonly PDFPage[]): void => {
+/** A line of an outline, and the page that it leads to. */
+export interface Bookmark {
+  readonly title: string;
+  readonly page: PDFPage;
+}
+
+/** Adds an outline (bookmarks; ISO 32000-1, 12.3.3). */
+export const addOutline = (file: PDFDocument, bookmarks: readonly Bookmark[]): void => {
   const { context, catalog } = file;
   const outline = context.nextRef();
-  const refs = pages.map(() => context.nextRef());
+  const refs = bookmarks.map(() => context.nextRef());
   const neighbour = (key: string, ref: PDFRef | undefined) => (ref ? { [key]: ref } : {});
-  pages.forEach((page, n) => {
+  bookmarks.forEach(({ title, page }, n) => {
     const item = context.obj({
-      Title: PDFHexString.fromText(titles[n] ?? ''),
+      Title: PDFHexString.fromText(title),
       Parent: outline,
       Dest: [page.ref, 'Fit'],
       ...neighbour('Prev', refs[n - 1]),

@@ -18,6 +18,8 @@ export interface Sheet {
   readonly width: number;
   readonly height: number;
   readonly title: string;
+  /** What lies on it, each by its name; its title where this is left out. */
+  readonly bookmarks?: readonly string[];
   readonly primitives: readonly Primitive[];
   /** The template of which it holds a part, as it is larger than the paper. */
   readonly partOf?: string;
@@ -92,6 +94,7 @@ export const laySheets = (
       width: paper.width,
       height: paper.height,
       title: titles.join(' · '),
+      bookmarks: titles,
       primitives: [...form.primitives, ...titleBlock(form.titleAt, words, info), ...primitives],
       ...(partOf !== undefined && { partOf }),
       ...(printer && { correction }),

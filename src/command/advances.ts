@@ -2,7 +2,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
-import * as fontkit from 'fontkit';
+import { type Face, readFace } from '../../templates/set-line.ts';
 
 /** The Unicode blocks whose advances are kept: what names, numbers and drawings are written with. */
 const blocks: readonly (readonly [first: number, last: number])[] = [
@@ -17,7 +17,7 @@ const blocks: readonly (readonly [first: number, last: number])[] = [
 const perLine = 16;
 
 /** The table of one face as text: a line `first code point: advance advance*times …` for each unbroken run of up to 16. */
-const readFace = (face: fontkit.FontFace): string => {
+const tableOf = ({ font: face }: Face): string => {
   const lines: string[] = [];
   for (const [first, last] of blocks) {
     let line: { width: number; times: number }[] = [];
@@ -47,7 +47,7 @@ const readFace = (face: fontkit.FontFace): string => {
 };
 
 const faceOf = (name: string) =>
-  fontkit.create(readFileSync(createRequire(import.meta.url).resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`)));
+  readFace(readFileSync(createRequire(import.meta.url).resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`)));
 
 /** The source of `geometry/advances.ts`, read afresh from the two bundled faces. */
 export const writeAdvances = (): string => {
@@ -56,14 +56,14 @@ export const writeAdvances = (): string => {
   return `// Written by \`npm run advances\` from DejaVu Sans 2.37: do not edit.
 // A line: the first code point (hexadecimal), then one advance for it and each that follows, in font units; \`a*n\` is n times a.
 
-export const unitsPerEm = ${regular.unitsPerEm};
+export const unitsPerEm = ${regular.font.unitsPerEm};
 
 export const regularAdvances = \`
-${readFace(regular)}
+${tableOf(regular)}
 \`;
 
 export const boldAdvances = \`
-${readFace(bold)}
+${tableOf(bold)}
 \`;
 `;
 };

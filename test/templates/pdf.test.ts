@@ -1,11 +1,12 @@
+import { constants, inflateSync } from 'node:zlib';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Primitive, Stroke, Text } from '../../geometry/drawing.ts';
 import { arc, circle } from '../../geometry/shape/arc.ts';
 import { polyline } from '../../geometry/shape/path.ts';
 import { textWidth } from '../../geometry/text.ts';
 import { type PdfOptions, type PdfPage, toPdf } from '../../templates/pdf.ts';
+import { inSight } from '../../templates/reading-order.ts';
 import { dashes, lineWidth } from '../../templates/style.ts';
-import { visualRuns } from '../../templates/visual-order.ts';
 import { fonts } from '../fonts.ts';
 import { type PdfFile, readPdf } from '../read-pdf.ts';
 
@@ -73,6 +74,11 @@ describe('a PDF file', () => {
       ModDate: 'D:20240229120000Z',
     });
     expect(file.outline).toEqual(['Sheet', 'Wide, ⌀']);
+  });
+
+  it('names each piece of a page, where it is told them', async () => {
+    const sheets = [page([], { title: 'A · B', bookmarks: ['A', 'B'] }), page([], { title: 'C' })];
+    expect((await readPdf(await toPdf(sheets, options))).outline).toEqual(['A', 'B', 'C']);
   });
 
   it('has the four layers', () => {
@@ -170,23 +176,75 @@ describe('texts', () => {
     expect((await write([text('a', 'Rene\u0301')])).texts[0]?.text).toBe('René');
   });
 
-  it('keep right-to-left words readable beside others', async () => {
-    const words = 'A bridge and saddle for שלום 12.5 עולם, new';
-    expect((await write([text('a', words)])).texts[0]?.text).toBe(words);
+  // What a reader finds and copies: pdf.js knows nothing of the writer.
+  it.each([
+    'Ærø Łódź ñandú ß ẹ',
+    'Γέφυρα κιθάρας ΆΈΉ',
+    'Подставка № 7 — Ёлка',
+    '≤ → ⌀5 27.66° 5″ ½ × ± − … “x” – ’',
+    'A bridge and saddle for שלום 12.5 עולם, new',
+    'Bridge for سلام 12, new',
+    'גשר לגיטרה 2024-05-01, 38.5',
+    'السلام عليكم (٣٢) لا 12.5',
+    'שָׁלוֹם לב',
+    'گیتار “نو” 7',
+  ])('come back as typed: %s', async (words) => {
+    const { texts } = await write([
+      text('a', words),
+      text('b', words, { turn: 90, bold: true, at: { x: 80, y: 100 } }),
+    ]);
+    expect(texts.map((t) => t.text).join('')).toBe(words + words);
   });
 });
 
-describe('visualRuns', () => {
-  // After UAX 9, worked by hand for a left-to-right line; a word’s own letters are turned when they are shaped.
+describe('a reader that asks for what was typed', () => {
+  /** What a file says beside its glyphs: every ActualText (ISO 32000-1, 14.9.4) of its compressed streams. */
+  const said = async (words: string) => {
+    const bytes = Buffer.from(await toPdf([page([text('a', words)])], options));
+    const streams = [...bytes.toString('latin1').matchAll(/stream\r?\n/g)].flatMap(({ index, 0: { length } }) => {
+      try {
+        return [
+          inflateSync(bytes.subarray(index + length), { finishFlush: constants.Z_SYNC_FLUSH }).toString('latin1'),
+        ];
+      } catch {
+        return [];
+      }
+    });
+    const found = streams.flatMap((stream) => [...stream.matchAll(/ActualText <FEFF([0-9A-F]*)>/g)]);
+    return found.map(([, hex = '']) => Buffer.from(hex, 'hex').swap16().toString('utf16le')).join('');
+  };
+
+  // Here readers that go by the glyphs alone lose spaces between numbers and words.
+  it.each(['שלום (עולם) 12.5, x [2]', 'גשר לגיטרה 2024-05-01, 38.5 mm', 'السلام عليكم (٣٢) لا 12.5 mm', 'שָׁלוֹם בּ'])(
+    'is told: %s',
+    async (words) => {
+      const { texts } = await write([text('a', words)]);
+      const bare = (of: string) => of.replace(/\s/g, '').normalize('NFC');
+      expect(bare(texts.map((t) => t.text).join(''))).toBe(bare(words));
+      // A part whose glyphs say it themselves needs no word beside them.
+      const rest = ['12.5', '2024-05-01', '38.5', 'x [2]', 'mm'].filter((part) => words.includes(part));
+      const spoken = await said(words);
+      for (const piece of words.split(' ').filter((part) => !rest.some((r) => r.includes(part.replace(',', '')))))
+        expect(spoken).toContain(piece.normalize('NFC'));
+    },
+  );
+});
+
+describe('the order in which letters are seen', () => {
+  // After UAX 9, worked by hand, the line’s direction being its first strong letter’s (P2); letters of a stretch are turned when they are shaped.
   it.each([
     ['saddle 3.2', ['saddle 3.2']],
-    ['a שלום b', ['a ', 'שלום', ' b']],
-    ['a שלום 12.5 עולם b', ['a ', ' עולם', '12.5', 'שלום ', ' b']],
-    ['שלום (עולם) x', ['שלום )עולם', ') x']],
-    ['שלום x עולם', ['שלום', ' x ', 'עולם']],
-    ['7 שלום 12 x', ['7 ', '12', 'שלום ', ' x']],
-    ['שלום, 5°.', ['5°', 'שלום, ', '.']],
-  ])('puts “%s” in the order in which it is seen', (words, runs) => {
-    expect(visualRuns(words)).toEqual(runs);
+    ['a שלום b', ['a ', '<שלום', ' b']],
+    ['a שלום 12.5 עולם b', ['a ', '< עולם', '12.5', '<שלום ', ' b']],
+    ['x שלום (עולם) x', ['x ', '<שלום (עולם)', ' x']],
+    ['שלום x עולם', ['< עולם', 'x', '<שלום ']],
+    ['7 שלום 12 x', ['x', '< ', '12', '< שלום ', '7']],
+    ['x שלום, 5°.', ['x ', '5°', '<שלום, ', '.']],
+    ['a \u202ebcd\u202c e', ['a \u202e', '<\u202c', '<d', '<c', '<b', ' e']],
+  ])('of “%s”', (words, seen) => {
+    const stretches = inSight([...words].map((character) => ({ text: character })));
+    expect(stretches.map(({ parts, toLeft }) => (toLeft ? '<' : '') + parts.map((part) => part.text).join(''))).toEqual(
+      seen,
+    );
   });
 });
