@@ -1,0 +1,48 @@
+import { readFile } from 'node:fs/promises';
+import { expect, it } from 'vitest';
+import { readPdf } from '../read-pdf.ts';
+import { openPage } from './harness.ts';
+import { field, text } from './page.ts';
+import { hands, walk } from './path.ts';
+
+it.each(Object.keys(hands) as (keyof typeof hands)[])(
+  'from two measurements to the templates, by nothing but: %s',
+  async (name) => {
+    const by = hands[name];
+    const page = await openPage(by.window);
+    const seen: Record<string, string | null> = {};
+    const download = await walk(page, by, async (moment) => {
+      if (moment === 'measured') {
+        seen.line = await text(page, by.window.width > 1000 ? 'above.fromNut' : 'fromNut');
+        seen.height = await field(page, 'Straightedge to top').inputValue();
+      }
+      if (moment === 'shaping') seen.depth = await field(page, 'Depth').inputValue();
+      if (moment === 'compared') seen.before = await field(page, 'Bridge top radius').inputValue();
+      if (moment === 'chosen') seen.after = await field(page, 'Bridge top radius').inputValue();
+    });
+    // The demo's saddle line lies 647.4 mm from the nut at a scale of 645 mm; what is added to the scale is added to it.
+    expect(seen.line).toContain('650.4 mm');
+    expect(seen.height).toMatch(/^10\.20?$/);
+    const depth = Number(seen.depth);
+    expect(depth).toBeGreaterThan(38.5);
+    expect(Number(await field(page, 'Depth').inputValue())).toBe(depth);
+    expect([seen.before, seen.after]).toEqual(['18', '16']);
+
+    const { pages } = await readPdf(new Uint8Array(await readFile(await download.path())));
+    const said = pages.flatMap(({ texts }) => texts.map((one) => one.text)).join('\n');
+    expect(said).toContain('16 in');
+    // The footprint is cut as it was shaped: 156 mm across and as deep as it was drawn out, at true size.
+    const isFootprint = pages.some(({ paths }) =>
+      paths.some(({ segments }) => {
+        const points = segments.flatMap((s) => (s.kind === 'arc' ? [] : [s.from, s.to]));
+        const side = (along: 'x' | 'y') =>
+          Math.max(...points.map((p) => p[along])) - Math.min(...points.map((p) => p[along]));
+        const sides = [side('x'), side('y')].sort((a, b) => a - b);
+        return Math.abs((sides[0] ?? 0) - depth) < 0.01 && Math.abs((sides[1] ?? 0) - 156) < 0.01;
+      }),
+    );
+    expect(isFootprint).toBe(true);
+  },
+  // The keys go by hundreds of presses, each of which the page answers.
+  120_000,
+);
