@@ -3,6 +3,7 @@
  */
 
 const chunk = 0x8000;
+const broken = 'is cut short or was changed on its way';
 
 const toBase64Url = (bytes: Uint8Array): string => {
   let binary = '';
@@ -12,6 +13,8 @@ const toBase64Url = (bytes: Uint8Array): string => {
 
 const fromBase64Url = (text: string): Uint8Array<ArrayBuffer> => {
   if (!/^[A-Za-z0-9_-]*$/.test(text)) throw new RangeError('holds characters that no link of Sagitta has');
+  // Four letters hold three bytes; one letter over holds none.
+  if (text.length % 4 === 1) throw new RangeError(broken);
   const binary = atob(text.replaceAll('-', '+').replaceAll('_', '/'));
   return Uint8Array.from(binary, (letter) => letter.charCodeAt(0));
 };
@@ -66,7 +69,7 @@ export const unpack = async (packed: string, most: number): Promise<string> => {
     plain = await readAll(through(bytes, new DecompressionStream('deflate-raw')), most);
   } catch (error) {
     if (error instanceof RangeError) throw error;
-    throw new RangeError('is cut short or was changed on its way');
+    throw new RangeError(broken);
   }
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(plain);
