@@ -30,8 +30,9 @@ export type ReadShelf =
 export const writeShelf = (jobs: readonly { readonly job: unknown; readonly place: Place }[], saved: string): string =>
   `${JSON.stringify({ format: shelfFormat, version: shelfVersion, program: `Sagitta ${version}`, saved, about: words.shelf.fileSays, jobs }, null, 1)}\n`;
 
+const says = new RegExp(`"format"\\s*:\\s*"${shelfFormat}"`);
 /** Whether a text says of itself that it is such a file; the reader looks closer. */
-export const isShelf = (text: string): boolean => text.slice(0, 200).includes(`"${shelfFormat}"`);
+export const isShelf = (text: string): boolean => says.test(text.slice(0, 200));
 
 const isPlace = (value: unknown): value is Place => value === 'shelf' || value === 'archive' || value === 'bin';
 const isBag = (value: unknown): value is Readonly<Record<string, unknown>> =>

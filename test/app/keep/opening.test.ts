@@ -89,6 +89,14 @@ describe('a job file that is opened', () => {
   });
 });
 
+describe('a job that is called as a shelf’s file', () => {
+  it('is opened as the job it is', async () => {
+    const { bench, keep } = atBench();
+    await openText(bench, keep, writeJob(named('sagitta-shelf')), 'sagitta-shelf.json');
+    expect(bench.getState().job.name).toBe('sagitta-shelf');
+  });
+});
+
 describe('a shelf’s file', () => {
   const text = (jobs: readonly unknown[]) => writeShelf(jobs as never, '2026-01-01');
 
