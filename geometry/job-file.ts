@@ -4,8 +4,8 @@ import { type Job, type JobString, jobFormat, jobSchema, jobVersion, notTaken, w
 import { refusal } from './job-words.ts';
 import { migrate } from './migrations/index.ts';
 import type { Problem } from './problem.ts';
-import { cut, readJson, traps } from './read-json.ts';
-import { inOrder, presets, problemAt, repeatedKeys, unknownKeys } from './schema-walk.ts';
+import { cut, infinities, readJson, traps } from './read-json.ts';
+import { inOrder, presets, problemAt, problemsOf, repeatedKeys, unknownKeys } from './schema-walk.ts';
 import { MM_PER_INCH } from './units.ts';
 
 export type ReadJob =
@@ -17,8 +17,13 @@ const mostProblems = 50;
 type Bag = Readonly<Record<string, unknown>>;
 const isBag = (value: unknown): value is Bag => typeof value === 'object' && value !== null && !Array.isArray(value);
 
-const refuse = (...problems: Problem[]): ReadJob => ({ ok: false, problems: problems.slice(0, mostProblems) });
-const wholeFile = (value: unknown, says: string): ReadJob => refuse({ path: '', value: cut(value), says });
+const refuse = (problems: readonly Problem[]): ReadJob => ({ ok: false, problems: problems.slice(0, mostProblems) });
+const refuseFor = (problem: Problem): ReadJob => refuse([problem]);
+const wholeFile = (value: unknown, says: string): ReadJob => refuseFor({ path: '', value: cut(value), says });
+
+/** Whether a job says that it is of a version to come. */
+export const isNewer = (version: unknown): version is number =>
+  Number.isSafeInteger(version) && Number(version) > jobVersion;
 
 /**
  * A plain value as a job, with the paths of keys nobody knows (they stay in the job); or every problem found in it, at most
@@ -31,7 +36,7 @@ export function validateJob(value: unknown): ReadJob {
       'This is no Sagitta job: a job is a group of values in braces. Choose a file that Sagitta saved.',
     );
   const trapped = traps(value, []);
-  if (trapped.length > 0) return refuse(...trapped);
+  if (trapped.length > 0) return refuse(trapped);
   if (value.format !== jobFormat) {
     return wholeFile(
       value.format,
@@ -39,8 +44,8 @@ export function validateJob(value: unknown): ReadJob {
     );
   }
   const { version } = value;
-  if (typeof version === 'number' && version > jobVersion) {
-    return refuse({
+  if (isNewer(version)) {
+    return refuseFor({
       path: 'version',
       value: version,
       says: `The job was written by a newer Sagitta, in version ${version} of its format; this one reads version ${jobVersion}. Open it with a newer Sagitta.`,
@@ -48,28 +53,29 @@ export function validateJob(value: unknown): ReadJob {
   }
   const now = migrate(value, jobVersion);
   if (now === undefined) {
-    return refuse({
+    return refuseFor({
       path: 'version',
       value: version,
-      says: `The job’s version is ${typeof version === 'number' ? version : 'not given as a number'}; Sagitta reads versions 1 to ${jobVersion}.`,
+      says: `The job’s version is ${Number.isFinite(version) ? version : 'not given as a number'}; Sagitta reads versions 1 to ${jobVersion}.`,
     });
   }
 
   const read = z.safeParse(jobSchema, now);
   if (!read.success) {
-    const problems = new Map(read.error.issues.map(({ path }) => [path.join('.'), problemAt(jobSchema, now, path)]));
-    return refuse(...problems.values());
+    return refuse(problemsOf(read.error.issues, mostProblems, (path) => problemAt(jobSchema, now, path)));
   }
   const job = read.data as Job;
   const repeated = repeatedKeys(jobSchema, job, []);
-  if (repeated.length > 0) return refuse(...repeated);
-  return { ok: true, job, unknown: unknownKeys(jobSchema, now, []) };
+  if (repeated.length > 0) return refuse(repeated);
+  const endless = infinities(job);
+  if (endless.length > 0) return refuse(endless);
+  return { ok: true, job, unknown: unknownKeys(jobSchema, now) };
 }
 
 /** Reads a job file's text. What it is not is said first; then every problem in it. Never throws. */
 export function readJob(text: string): ReadJob {
   const read = readJson(text, 'job');
-  return read.ok ? validateJob(read.value) : refuse(read.problem);
+  return read.ok ? validateJob(read.value) : refuseFor(read.problem);
 }
 
 /** A job file's text: JSON by the line, in the schema's order, unknown keys last; it ends in a line break. */

@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
 import { itemOf, schemaAt } from './fields.ts';
 import { type Job, jobFormat, jobSchema, jobVersion } from './job.ts';
-import { validateJob } from './job-file.ts';
-import { readJson } from './read-json.ts';
+import { isNewer, validateJob } from './job-file.ts';
+import { readJson, traps } from './read-json.ts';
 import { filledIn, presets } from './schema-walk.ts';
 
 type Bag = Readonly<Record<string, unknown>>;
@@ -20,6 +20,9 @@ export interface Understood {
 
 /** How often what is wrong is put right before it is given up: putting one thing right may show another. */
 const rounds = 4;
+
+/** At most so many places are put right in a round. */
+const mostReplaced = 400;
 
 /** What stands at the place put right: its preset, or, of what has none, nothing. */
 const putRight = (value: unknown, keys: readonly PropertyKey[], at: readonly string[]): unknown => {
@@ -52,7 +55,7 @@ export function readNewer(text: string): Understood | undefined {
   const read = readJson(text, 'job');
   if (!read.ok || !isBag(read.value)) return undefined;
   const { format, version } = read.value;
-  if (format !== jobFormat || typeof version !== 'number' || !(version > jobVersion)) return undefined;
+  if (format !== jobFormat || !isNewer(version) || traps(read.value, []).length > 0) return undefined;
   let value = filledIn(jobSchema, { ...read.value, version: jobVersion });
   const replaced: string[] = [];
   for (let round = 0; round < rounds; round += 1) {
@@ -61,6 +64,8 @@ export function readNewer(text: string): Understood | undefined {
       const job = validateJob(value);
       return job.ok ? { job: job.job, version, replaced, unknown: job.unknown } : undefined;
     }
+    // So much that is not understood is another thing than a job.
+    if (parsed.error.issues.length > mostReplaced) return undefined;
     // From the last to the first, so that an item that is left out does not move those before it.
     for (const { path } of parsed.error.issues.toReversed()) {
       if (path.length === 0) return undefined;

@@ -1,8 +1,8 @@
 import { cleanName } from './names.ts';
 import type { Problem } from './problem.ts';
 
-/** The longest file of one job, in UTF-16 units. */
-export const longestFile = 2_000_000;
+/** The longest file of one job, in UTF-16 units: the fullest that the schema allows has 380,000, and one of this length is read at once. */
+export const longestFile = 500_000;
 const deepest = 50;
 
 /** A value cut short for a person. */
@@ -39,62 +39,129 @@ function placeIn(text: string, error: unknown): string {
   return ` at line ${before.length}, column ${(before.at(-1) ?? '').length + 1}`;
 }
 
+/** A path that a file made up, as it may stand before a person: cleaned, and cut where it is long. */
+export const shownPath = (path: string): string => {
+  const clean = cleanName(path.slice(0, 400));
+  return clean.length > 80 ? `${cleanName(clean.slice(0, 80))}…` : clean;
+};
+
+/** At most so many of a kind are told: more say nothing new. */
+const mostTold = 50;
+
 /** Values nested too deeply (or for ever), and keys that would reach an object's prototype, told by their path. */
-export function traps(value: unknown, path: readonly string[]): Problem[] {
-  if (typeof value !== 'object' || value === null) return [];
-  const at = path.join('.');
-  if (path.length > deepest) {
-    return [{ path: at, value: '…', says: `The values are nested more than ${deepest} deep; a job never is.` }];
-  }
-  return Object.entries(value).flatMap(([key, part]) =>
-    key === '__proto__'
-      ? [
-          {
-            path: [...path, key].join('.'),
-            value: '…',
-            says: 'A key may not be called “__proto__”; take it out of the file.',
-          },
-        ]
-      : traps(part, [...path, key]),
-  );
+export function traps(value: unknown, path: readonly string[]): readonly Problem[] {
+  const problems: Problem[] = [];
+  walk(value, [...path], (part, at) => {
+    const says =
+      at.at(-1) === '__proto__'
+        ? 'A key may not be called “__proto__”; take it out of the file.'
+        : at.length > deepest && typeof part === 'object' && part !== null
+          ? `The values are nested more than ${deepest} deep; a job never is.`
+          : undefined;
+    if (says !== undefined) problems.push({ path: shownPath(at.join('.')), value: '…', says });
+    return problems.length === mostTold ? 'stop' : says === undefined ? 'on' : 'past';
+  });
+  return problems;
 }
+
+/** Numbers beyond all that can be kept, such as 1e999: JSON allows them, but reads them as infinite and cannot write that (RFC 8259, 6). */
+export function infinities(value: unknown): readonly Problem[] {
+  const problems: Problem[] = [];
+  walk(value, [], (part, at) => {
+    if (part !== Number.POSITIVE_INFINITY && part !== Number.NEGATIVE_INFINITY) return 'on';
+    const path = shownPath(at.join('.'));
+    problems.push({
+      path,
+      value: part,
+      says: `${path} is a number too large to be kept; those up to 1.7e308 are. Write it smaller, or take it out.`,
+    });
+    return problems.length === mostTold ? 'stop' : 'on';
+  });
+  return problems;
+}
+
+/** Goes through a value and all that is in it; `look` says whether to go on into this part, past it, or to stop for good. The path is one list that changes on the way. */
+function walk(
+  value: unknown,
+  at: (string | number)[],
+  look: (part: unknown, at: readonly (string | number)[]) => 'on' | 'past' | 'stop',
+): boolean {
+  const next = look(value, at);
+  if (next !== 'on' || typeof value !== 'object' || value === null) return next !== 'stop';
+  // A list is counted through: its places as texts would cost more than all else.
+  const keys = Array.isArray(value) ? undefined : Object.keys(value);
+  const length = keys?.length ?? (value as readonly unknown[]).length;
+  for (let k = 0; k < length; k++) {
+    const key = keys === undefined ? k : (keys[k] ?? '');
+    at.push(key);
+    const goesOn = walk((value as Readonly<Record<string | number, unknown>>)[key], at, look);
+    at.pop();
+    if (!goesOn) return false;
+  }
+  return true;
+}
+
+/** An open bracket of a text: of a group, its keys so far and the last of them; of a list, the place in it. */
+type Open = { readonly keys: Set<string>; at: string } | { readonly keys: undefined; at: number };
 
 /**
  * The path of the first key that stands twice in one group of a text that is JSON: the parser would take the last one and say nothing of the other (RFC 8259, 4). Read mark by mark, so that it costs
- * no stack.
+ * no stack and a time that grows with the text and no faster.
  */
 function repeatedKey(json: string): string | undefined {
-  /** For each open bracket: its keys so far, or none for a list; and where in it the text is. */
-  const open: { readonly keys: Set<string> | undefined; at: string; index: number }[] = [];
+  const open: Open[] = [];
+  let here: Open | undefined;
   let isKey = false;
   for (let i = 0; i < json.length; i++) {
     const mark = json[i];
-    const here = open.at(-1);
-    if (mark === '{' || mark === '[') {
-      open.push({ keys: mark === '{' ? new Set() : undefined, at: mark === '[' ? '0' : '', index: 0 });
-      isKey = mark === '{';
-    } else if (mark === '}' || mark === ']') {
-      open.pop();
-      isKey = false;
-    } else if (mark === ',' && here) {
-      isKey = here.keys !== undefined;
-      if (here.keys === undefined) {
-        here.index += 1;
-        here.at = String(here.index);
-      }
-    } else if (mark === '"') {
+    if (mark === '"') {
       const from = i;
-      for (i++; json[i] !== '"'; i++) if (json[i] === '\\') i++;
+      let isEscaped = false;
+      for (i++; json[i] !== '"'; i++) {
+        if (json[i] !== '\\') continue;
+        isEscaped = true;
+        i++;
+      }
       if (!isKey || here?.keys === undefined) continue;
       // As the parser reads it: the same key may be written in several ways.
-      const key = String(JSON.parse(json.slice(from, i + 1)));
+      const key = isEscaped ? String(JSON.parse(json.slice(from, i + 1))) : json.slice(from + 1, i);
       here.at = key;
       if (here.keys.has(key)) return open.map(({ at }) => at).join('.');
       here.keys.add(key);
       isKey = false;
+    } else if (mark === '{' || mark === '[') {
+      isKey = mark === '{';
+      here = isKey ? { keys: new Set(), at: '' } : { keys: undefined, at: 0 };
+      open.push(here);
+    } else if (mark === '}' || mark === ']') {
+      open.pop();
+      here = open.at(-1);
+      isKey = false;
+    } else if (mark === ',' && here) {
+      if (here.keys === undefined) here.at += 1;
+      else isKey = true;
     }
   }
   return undefined;
+}
+
+/** A value just read, with 0 for each −0 in it: they mean the same, and a file written keeps no difference between them (ECMA-262, JSON.stringify). */
+function withoutMinusZero(value: unknown): unknown {
+  if (Object.is(value, -0)) return 0;
+  if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) {
+    for (let k = 0; k < value.length; k++) value[k] = withoutMinusZero(value[k]);
+    return value;
+  }
+  const bag = value as Record<string, unknown>;
+  for (const key of Object.keys(bag)) {
+    const part = bag[key];
+    if (typeof part === 'object') withoutMinusZero(part);
+    // A key of any name, so not by assignment, which would reach the prototype.
+    else if (Object.is(part, -0))
+      Object.defineProperty(bag, key, { value: 0, configurable: true, enumerable: true, writable: true });
+  }
+  return value;
 }
 
 /** The value that a JSON text holds, or why there is none. */
@@ -121,8 +188,8 @@ export function readJson(text: string, what: string, longest = longestFile): Rea
     return refuse(json.slice(0, 40), `The file is not JSON: it cannot be read${placeIn(json, error)}. ${choose}`);
   }
   const repeated = repeatedKey(json);
-  if (repeated === undefined) return { ok: true, value };
-  const path = repeated.length > 80 ? `${repeated.slice(0, 80)}…` : repeated;
-  const says = `${cleanName(path)} stands twice in the file, and only one of the two can be meant. Take one out.`;
+  if (repeated === undefined) return { ok: true, value: withoutMinusZero(value) };
+  const path = shownPath(repeated);
+  const says = `The key “${path}” stands twice in the file, and only one of the two can be meant. Take one out.`;
   return { ok: false, problem: { path, value: '…', says } };
 }

@@ -4,7 +4,7 @@ import { keyPattern, words } from './job.ts';
 import { groupRefusal, refusal } from './job-words.ts';
 import { quote } from './names.ts';
 import type { Problem } from './problem.ts';
-import { cut } from './read-json.ts';
+import { cut, shownPath } from './read-json.ts';
 
 /*
  * What can be told of a plain value by the schema that it should follow: used for jobs and for whatever else is kept in a file.
@@ -44,6 +44,21 @@ export function problemAt(root: Schema, whole: unknown, issuePath: readonly Prop
   return { path, value: cut(value), says };
 }
 
+/** What the schema library found, in sentences: one for each place, and at most so many. */
+export function problemsOf(
+  issues: readonly { readonly path: readonly PropertyKey[] }[],
+  most: number,
+  problem: (path: readonly PropertyKey[]) => Problem,
+): readonly Problem[] {
+  const problems = new Map<string, Problem>();
+  for (const { path } of issues) {
+    if (problems.size === most) break;
+    const at = path.join('.');
+    if (!problems.has(at)) problems.set(at, problem(path));
+  }
+  return [...problems.values()];
+}
+
 /** Keys that stand twice in one list. */
 export function repeatedKeys(schema: Schema, value: unknown, path: readonly string[]): Problem[] {
   const item = itemOf(schema);
@@ -64,18 +79,31 @@ export function repeatedKeys(schema: Schema, value: unknown, path: readonly stri
   return Object.entries(shape).flatMap(([key, part]) => repeatedKeys(part, value[key], [...path, key]));
 }
 
-/** The paths of keys that the schema does not know. */
-export function unknownKeys(schema: Schema, value: unknown, path: readonly string[]): string[] {
+/** At most so many keys that nobody knows are told by name. */
+const mostTold = 50;
+
+/** The paths of keys that the schema does not know, as a person may read them; the first 50 of them. */
+export function unknownKeys(schema: Schema, value: unknown): readonly string[] {
+  const told = new Set<string>();
+  for (const path of unknownIn(schema, value, [])) {
+    if (told.size === mostTold) break;
+    told.add(shownPath(path));
+  }
+  return [...told];
+}
+
+function* unknownIn(schema: Schema, value: unknown, path: readonly string[]): Generator<string> {
   const item = itemOf(schema);
   if (item !== undefined && Array.isArray(value)) {
-    return value.flatMap((part, index) => unknownKeys(item, part, [...path, itemKey(value, index)]));
+    for (const [index, part] of value.entries()) yield* unknownIn(item, part, [...path, itemKey(value, index)]);
   }
   const shape = shapeOf(schema);
-  if (shape === undefined || !isBag(value)) return [];
-  return Object.entries(value).flatMap(([key, part]) => {
+  if (shape === undefined || !isBag(value)) return;
+  for (const [key, part] of Object.entries(value)) {
     const known = Object.hasOwn(shape, key) ? shape[key] : undefined;
-    return known ? unknownKeys(known, part, [...path, key]) : [[...path, key].join('.')];
-  });
+    if (known) yield* unknownIn(known, part, [...path, key]);
+    else yield [...path, key].join('.');
+  }
 }
 
 /** The schema's keys in its order, then those it does not know, all the way down. */

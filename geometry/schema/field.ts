@@ -67,8 +67,8 @@ export const choice = <const C extends Readonly<Record<string, string>>>(
 export const text = (label: string, help: string, longest: number, preset: string) =>
   z.string().check(z.maxLength(longest)).register(words, { label, help, kind: 'text', longest, preset });
 
-/** A key stands inside paths such as `strings.list.E2.gauge`, so it holds no full stop, blank or asterisk. */
-export const keyPattern = /^[^\s.*]+$/;
+/** A key stands inside paths such as `strings.list.E2.gauge`, which people read: so it holds no full stop, blank or asterisk, and nothing that cannot be seen (control characters, halves of surrogate pairs, marks that turn the direction of writing). */
+export const keyPattern = /^[^\s.*\p{Cc}\p{Cs}\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]{1,40}$/u;
 
 /** The key of an item in a list: a job's lists are keyed by `id`, never by position. */
 export const listKey = (what: string) =>
@@ -80,5 +80,5 @@ export const listKey = (what: string) =>
       help: `What keeps ${what} the same one when the list changes.`,
       kind: 'text',
       longest: 40,
-      allows: '1 to 40 characters without blanks, full stops and asterisks',
+      allows: '1 to 40 characters that can be seen, without blanks, full stops and asterisks',
     });

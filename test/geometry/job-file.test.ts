@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { getAt, setAt } from '../../geometry/fields.ts';
-import type { Job } from '../../geometry/job.ts';
+import { type Job, jobFormat } from '../../geometry/job.ts';
 import { checkField, newJob, readJob, validateJob, writeJob } from '../../geometry/job-file.ts';
 import type { Problem } from '../../geometry/problem.ts';
 import { parseQuantity } from '../../geometry/units.ts';
@@ -72,14 +72,95 @@ describe('what a file is not', () => {
 
 describe('hostile files', () => {
   it('refuses a file that is too long before reading it', () => {
-    expect(says(readJob(' '.repeat(2_000_001)))[0]).toContain('2000001 characters; a job has at most 2000000');
+    expect(says(readJob(' '.repeat(500_001)))[0]).toContain('500001 characters; a job has at most 500000');
   });
 
   it('refuses nesting beyond 50, but reads brackets in texts as text', () => {
-    expect(says(readJob(`{"a":${'['.repeat(1_000_000)}`))[0]).toContain('more than 50 deep');
+    expect(says(readJob(`{"a":${'['.repeat(400_000)}`))[0]).toContain('more than 50 deep');
     expect(says(readJob(`${'{"a":'.repeat(51)}1${'}'.repeat(51)}`))[0]).toContain('more than 50 deep');
     const named = { ...job, name: `${'['.repeat(90)}"\\"{` };
     expect(accepted(readJob(writeJob(named))).job.name).toBe(named.name);
+  });
+
+  it('tells fifty of many things that are wrong, and costs no stack for the others', () => {
+    const many = Array.from({ length: 20_000 }, () => '{"__proto__":1}').join();
+    expect(says(readJob(`{"format":"${jobFormat}","x":[${many}]}`))).toHaveLength(50);
+    const keys = Object.fromEntries(Array.from({ length: 20_000 }, (_, k) => [`\u0007k${k}`, 1]));
+    const { unknown } = accepted(validateJob({ ...job, ...keys }));
+    expect(unknown).toHaveLength(50);
+    expect(unknown[0]).toBe('k0');
+  });
+
+  it('refuses a number that no file could keep, wherever it stands', () => {
+    const [said] = says(readJob(writeJob(job).replace('{', '{ "other": [1, -1e999],')));
+    expect(said).toContain('other.1 is a number too large to be kept');
+  });
+
+  it('reads −0 as 0, as it would be written', () => {
+    const read = accepted(readJob(writeJob(job).replace('{', '{ "other": [-0, {"__x": -0.0}],')));
+    expect((read.job as unknown as { other: unknown }).other).toStrictEqual([0, { __x: 0 }]);
+  });
+
+  it('tells of versions that are none by their number', () => {
+    for (const version of [0, -1, 1.5, 3.5, 1e300])
+      expect(says(validateJob({ ...job, version }))[0]).toContain(`version is ${version};`);
+    for (const version of ['3', null, Number.POSITIVE_INFINITY])
+      expect(says(validateJob({ ...job, version }))[0]).toContain('not given as a number');
+  });
+
+  it('has room for the fullest job that the schema allows', () => {
+    const many = <T>(count: number, make: (id: string) => T) =>
+      Array.from({ length: count }, (_, k) => make(String(k).padStart(40, 'x')));
+    const long = 0.1234567890123456;
+    const points = many(40, (id) => ({ id, across: -long, along: 20 + long, turn: 'corner' }));
+    const bridge = { ...job.bridge, points };
+    const { fromNut: _, slant: __, ...slot } = job.slot;
+    const { saddle, pins, stock } = job;
+    const [string] = job.strings.list;
+    const full = {
+      ...job,
+      name: '“'.repeat(200),
+      guitar: { ...job.guitar, measured: many(40, (id) => ({ id, fret: 12, distance: 300 + long })) },
+      strings: { ...job.strings, list: many(12, (id) => ({ ...string, id })) },
+      bridge,
+      top: {
+        ...job.top,
+        holes: many(60, (id) => ({
+          id,
+          what: 'other',
+          across: long,
+          fromNut: 600 + long,
+          diameter: 5 + long,
+          plan: 'register',
+        })),
+        rises: many(60, (id) => ({ id, across: long, fromNut: 600 + long, height: long })),
+        braces: many(30, (id) => ({
+          id,
+          name: '“'.repeat(40),
+          across: long,
+          fromNut: 600 + long,
+          acrossTo: long,
+          fromNutTo: 600 + long,
+          width: 6 + long,
+        })),
+      },
+      setup: {
+        log: many(60, (id) => ({
+          id,
+          note: '“'.repeat(200),
+          readings: many(24, (at) => ({ id: at, action: 2 + long, cents: long })),
+        })),
+      },
+      alternatives: {
+        ...job.alternatives,
+        list: [...'ABCDEF'].map((id) => ({ id, name: '“'.repeat(40), bridge, slot, saddle, pins, stock })),
+      },
+    };
+    const read = validateJob(full);
+    expect(read.ok ? [] : read.problems).toEqual([]);
+    const text = writeJob(full as unknown as Job);
+    expect(text.length).toBeGreaterThan(300_000);
+    expect(readJob(text).ok).toBe(true);
   });
 
   it('refuses plain values that contain themselves', () => {

@@ -37,6 +37,9 @@ describe('a shop’s settings file', () => {
     expect(says({ format: 'sagitta-shop', copies: { footprint: 1000 } })[0]).toContain('copies.footprint');
     expect(says({ format: 'sagitta-job' })[0]).toContain('sagitta-job');
     expect(says([])[0]).toContain('no settings');
+    expect(says({ format: 'sagitta-shop', version: 2 })[0]).toContain('newer Sagitta, in version 2');
+    expect(says({ format: 'sagitta-shop', version: 'x' })[0]).toContain('not given as a number');
+    expect(says({ format: 'sagitta-shop', copies: { 'a.b': 1 } })[0]).toContain('“a.b”');
     expect(readShop('{"format": "sagitta-shop", "__proto__": {"x": 1}}').ok).toBe(false);
     expect(readShop('nonsense').ok).toBe(false);
   });

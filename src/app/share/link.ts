@@ -1,5 +1,6 @@
 import type { Job } from '../../../geometry/job.ts';
 import { type ReadJob, readJob, writeJob } from '../../../geometry/job-file.ts';
+import { longestFile } from '../../../geometry/read-json.ts';
 import { pack, unpack } from './pack.ts';
 
 /** What stands before the job in an address: behind the #, so that no server is ever sent it. */
@@ -7,7 +8,7 @@ const begins = '#job=';
 /** The longest fragment that is made or read, characters: mail programs and chats cut longer addresses [practice]. */
 export const longestLink = 8000;
 /** The longest job that a link may unpack to, bytes. */
-const longestJob = 2_000_000;
+const longestJob = longestFile;
 
 export type Link = { readonly ok: true; readonly address: string } | { readonly ok: false; readonly length: number };
 
