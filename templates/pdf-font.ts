@@ -7,7 +7,7 @@ export interface PdfFont {
   readonly ref: PDFRef;
   /** Four hexadecimal digits. */
   readonly codeOf: (glyph: SetGlyph, toLeft: boolean) => string;
-  /** Its advance as the file says it, ems. */
+  /** Whether anything was written with it. */
   readonly isUsed: () => boolean;
   /** Writes what was used of it into the file. */
   readonly embed: () => void;
@@ -75,6 +75,7 @@ export const pdfFont = (file: PDFDocument, { font }: Face, name: string, fontNam
     const isCff = Boolean(subset.cff);
     const { bbox, italicAngle, ascent, descent, capHeight, xHeight } = font;
     const data = context.register(context.flateStream(subset.encode(), isCff ? { Subtype: 'CIDFontType0C' } : {}));
+    // Older fonts do not say how high their capitals and small letters are.
     const descriptor = context.register(
       context.obj({
         Type: 'FontDescriptor',
@@ -85,7 +86,7 @@ export const pdfFont = (file: PDFDocument, { font }: Face, name: string, fontNam
         Ascent: ascent * thousandths,
         Descent: descent * thousandths,
         CapHeight: (capHeight || ascent) * thousandths,
-        XHeight: xHeight * thousandths,
+        XHeight: (xHeight || 0) * thousandths,
         StemV: 0,
         [isCff ? 'FontFile3' : 'FontFile2']: data,
       }),

@@ -735,6 +735,8 @@ export const words = {
     stop: 'Stop',
     close: 'Close',
     done: (file: string) => `${file} is saved.`,
+    lacking: (characters: readonly string[]) =>
+      `No font on this device has ${characters.slice(0, 12).join(' ')}${characters.length > 12 ? ' …' : ''}: the PDF has the code${characters.length === 1 ? '' : 's'} in place of ${characters.length === 1 ? 'it' : 'them'}. Install a font that has ${characters.length === 1 ? 'it' : 'them'}, and save again.`,
     stopped: 'Stopped; nothing was saved.',
     failed: (why: string) => `Nothing was saved. ${why}`,
     steps: {

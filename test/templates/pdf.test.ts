@@ -1,4 +1,8 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { constants, inflateSync } from 'node:zlib';
+import { PDFDict, PDFDocument, PDFStream } from '@cantoo/pdf-lib';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Primitive, Stroke, Text } from '../../geometry/drawing.ts';
 import { arc, circle } from '../../geometry/shape/arc.ts';
@@ -7,8 +11,9 @@ import { textWidth } from '../../geometry/text.ts';
 import { type PdfOptions, type PdfPage, toPdf } from '../../templates/pdf.ts';
 import { inSight } from '../../templates/reading-order.ts';
 import { dashes, lineWidth } from '../../templates/style.ts';
+import type { DrawText } from '../../templates/text-picture.ts';
 import { fonts } from '../fonts.ts';
-import { type PdfFile, readPdf } from '../read-pdf.ts';
+import { type PdfFile, readPdf, renderPdf } from '../read-pdf.ts';
 
 const bar = polyline(
   [
@@ -81,8 +86,17 @@ describe('a PDF file', () => {
     expect((await readPdf(await toPdf(sheets, options))).outline).toEqual(['A', 'B', 'C']);
   });
 
-  it('has the four layers', () => {
+  it('has the four layers, which can be switched off', async () => {
     expect(file.layers).toEqual(['cut', 'drill', 'fold', 'show']);
+    const sheet = page([stroke('bar'), text('a', 'one')]);
+    const task = getDocument({ data: await toPdf([sheet], options) });
+    const config = await (await task.promise).getOptionalContentConfig();
+    const [cut, ...others] = [...config] as [string, { name: string; visible: boolean }][];
+    expect([cut, ...others].map((layer) => layer?.[1].visible)).toEqual([true, true, true, true]);
+    config.setVisibility(cut?.[0] ?? '', false);
+    expect(config.getGroup(cut?.[0] ?? '').visible).toBe(false);
+    expect(config.getGroup(others[0]?.[0] ?? '').visible).toBe(true);
+    await task.destroy();
   });
 
   it('has every page in its own size', () => {
@@ -164,6 +178,89 @@ describe('texts', () => {
     const { texts } = await write([text('a', words)]);
     expect(texts.map((t) => t.text)).toEqual(['Bridge [U+6728] for [U+1F3B8]']);
     expect(texts[0]?.widthMm).toBeLessThanOrEqual(textWidth(words, 3.5) + 1e-3);
+  });
+
+  it('are set in another font where the first lacks them, and tell what no font has', async () => {
+    // DejaVu Serif has arrows that DejaVu Sans has not.
+    const other = new Uint8Array(
+      readFileSync(createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSerif.ttf')),
+    );
+    let lacking: readonly string[] = [];
+    const file = await readPdf(
+      await toPdf([page([text('a', 'Bridge ⤀⤁ 木 木'), text('b', '⤀', { bold: true })])], {
+        ...options,
+        fonts: { ...fonts, other },
+        tellLacking: (characters) => {
+          lacking = characters;
+        },
+      }),
+    );
+    expect(file.pages[0]?.texts.map((t) => t.text).join('')).toBe('Bridge ⤀⤁ [U+6728] [U+6728]⤀');
+    expect(lacking).toEqual(['木']);
+  });
+
+  it('are drawn as a picture where no font has them, within the room measured for them, on their baseline', async () => {
+    const asked: string[] = [];
+    // A picture of twice the room: black from half an em above the baseline to a quarter below it.
+    const drawText: DrawText = (words, { perEm }) => {
+      asked.push(`${words} ${perEm}`);
+      if (!words.startsWith('木')) return undefined;
+      const [width, height] = [2 * perEm * words.length, (3 * perEm) / 4];
+      const rgba = new Uint8Array(4 * width * height).map((_, n) => (n % 4 === 3 ? 255 : 0));
+      return { rgba, width, height, left: 0, above: perEm / 2, advance: width, perEm };
+    };
+    const bytes = await toPdf([page([text('a', '木木 🎸', { size: 10.16 })])], { ...options, drawText });
+    // 10.16 mm at 600 dots an inch are 240 pixels.
+    expect([...new Set(asked)]).toEqual(['木 240', '🎸 240', '木木 240']);
+    const { data, width } = await renderPdf(bytes, 0, 254);
+    const dark = (xMm: number, yMm: number) =>
+      (data[4 * (Math.round(yMm * 10) * width + Math.round(xMm * 10))] ?? 255) < 128;
+    // Two characters outside the table have two ems of room: the line is set smaller for the code behind them.
+    const code = ' [U+1F3B8]';
+    const size = (10.16 * textWidth('木木 🎸', 1)) / (2 + textWidth(code, 1));
+    expect(dark(50.3, 60 - size / 4 + 0.3)).toBe(true);
+    expect(dark(50.3, 60 - size / 4 - 0.3)).toBe(false);
+    expect(dark(50.3, 60 + size / 8 - 0.3)).toBe(true);
+    expect(dark(50 + 2 * size - 0.3, 60)).toBe(true);
+    expect(dark(50 + 2 * size + 0.3, 60 - size / 8)).toBe(false);
+    expect(dark(49.7, 60)).toBe(false);
+    const [only] = (await readPdf(bytes)).pages;
+    expect(
+      only?.texts
+        .map((t) => t.text)
+        .join('')
+        .trim(),
+    ).toBe('[U+1F3B8]');
+  });
+
+  it.each([
+    ['markup', '</text><script>alert(1)</script> ]]> <!--'],
+    ['words of the format', '%PDF-1.7 endstream endobj trailer %%EOF stream xref (\\) ) ( << >> [ ] BT ET'],
+    ['escapes', '\\( \\) \\012 #41 /Name <48> \\'],
+    ['control characters', 'a\u0000b\u0007c\nd\re\tf\u007fg\u0085h'],
+    ['lone surrogates', 'a\ud800b\udfffc'],
+    ['what turns and hides', 'a\u202eb\u2066c\u200bd\ufeffe\u00adf\u2069\u202c'],
+    ['5,000 letters', 'Saddle ⌀ שלום 12 '.repeat(300)],
+  ])('stay what they are, in a file that is whole: %s', async (_, words) => {
+    const bytes = await toPdf(
+      [page([text('a', words), text('b', 'after')], { title: words, bookmarks: [words] }), page([text('c', 'last')])],
+      { ...options, title: words, author: words, subject: words, keywords: [words] },
+    );
+    const { pages, outline, layers } = await readPdf(bytes);
+    expect(pages.at(0)?.texts.at(-1)?.text).toBe('after');
+    expect(pages.at(1)?.texts.map((t) => t.text)).toEqual(['last']);
+    expect(outline).toHaveLength(2);
+    expect(layers).toHaveLength(4);
+    // By another reader, strictly; and nothing in it acts (ISO 32000-1, 12.6).
+    const again = await PDFDocument.load(bytes, { throwOnInvalidObject: true, updateMetadata: false });
+    expect(again.getPageCount()).toBe(2);
+    const keys = again.context.enumerateIndirectObjects().flatMap(([, object]) => {
+      const dict = object instanceof PDFDict ? object : object instanceof PDFStream ? object.dict : undefined;
+      return dict?.keys().map((key) => key.asString()) ?? [];
+    });
+    expect(keys).toContain('/Type');
+    for (const acting of ['/JS', '/AA', '/A', '/OpenAction', '/URI', '/Launch', '/EmbeddedFiles', '/Names'])
+      expect(keys).not.toContain(acting);
   });
 
   it('take whatever a name may hold', async () => {

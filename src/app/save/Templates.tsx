@@ -24,11 +24,10 @@ export const Templates = ({ onClose }: { onClose: () => void }) => {
   }, []);
   useEffect(() => stop, [stop]);
 
-  /** Saves one file, and says what came of it. */
+  /** Saves files, and says what came of it. */
   const run = async (save: () => Promise<string | undefined>) => {
     try {
-      const file = await save();
-      setStatus(file === undefined ? says.stopped : says.done(file));
+      setStatus((await save()) ?? says.stopped);
     } catch (error) {
       setStatus(says.failed(error instanceof Error ? error.message : String(error)));
     }
@@ -39,11 +38,11 @@ export const Templates = ({ onClose }: { onClose: () => void }) => {
       const { writePdf } = await import('./pdf.ts');
       const work = writePdf(job, paper, (step) => setStatus(says.steps[step]));
       setStop(() => work.stop);
-      const bytes = await work.done.finally(() => setStop(undefined));
-      if (bytes === undefined) return undefined;
+      const file = await work.done.finally(() => setStop(undefined));
+      if (file === undefined) return undefined;
       const name = `${fileName(job.name)}-templates-${papers[paper].name.toLowerCase()}.pdf`;
-      saveBlob([bytes], 'application/pdf', name);
-      return name;
+      saveBlob([file.bytes], 'application/pdf', name);
+      return says.done(name) + (file.lacking.length > 0 ? ` ${says.lacking(file.lacking)}` : '');
     });
 
   const saveSvg = (of: Built, piece?: Piece) =>
@@ -55,7 +54,7 @@ export const Templates = ({ onClose }: { onClose: () => void }) => {
         saveText(svg, 'image/svg+xml', name);
         return name;
       });
-      return names.join(', ');
+      return says.done(names.join(', '));
     });
 
   return (

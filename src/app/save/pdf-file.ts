@@ -8,6 +8,7 @@ import { laySheets } from '../../../templates/sheets.ts';
 import { newShop } from '../../../templates/shop/index.ts';
 import { sheetInfo } from '../../../templates/title-block.ts';
 import { version } from '../version.ts';
+import { textDrawer } from './draw-text.ts';
 
 export type PdfStep = 'fonts' | 'solve' | 'lay' | 'write';
 
@@ -25,8 +26,14 @@ const fetchBytes = async (address: string): Promise<Uint8Array> => {
   return new Uint8Array(await answer.arrayBuffer());
 };
 
-/** All templates of a job on sheets of a paper, as a PDF file's bytes; `tell` hears of each step. Throws what is to be said to the person. */
-export const pdfOf = async ({ job, paper, fonts }: PdfAsk, tell: (step: PdfStep) => void): Promise<Uint8Array> => {
+/** A PDF file's bytes, and the characters that stand in it as their codes, as neither its fonts nor the browser's have them. */
+export interface WrittenPdf {
+  readonly bytes: Uint8Array;
+  readonly lacking: readonly string[];
+}
+
+/** All templates of a job on sheets of a paper, as a PDF file; `tell` hears of each step. Throws what is to be said to the person. */
+export const pdfOf = async ({ job, paper, fonts }: PdfAsk, tell: (step: PdfStep) => void): Promise<WrittenPdf> => {
   tell('fonts');
   const [regular, bold] = await Promise.all([fetchBytes(fonts.regular), fetchBytes(fonts.bold)]);
   tell('solve');
@@ -38,12 +45,19 @@ export const pdfOf = async ({ job, paper, fonts }: PdfAsk, tell: (step: PdfStep)
   const drawn = templatesOf(solved.job, solved.design, shop);
   const sheets = laySheets(drawn, shop, info, sayWith(job.show));
   tell('write');
-  return toPdf(sheets, {
+  let lacking: readonly string[] = [];
+  const drawText = textDrawer();
+  const bytes = await toPdf(sheets, {
     title: info.job || 'Templates',
     author: `Sagitta ${version}`,
     subject: `Bridge and saddle templates, 1:1, on ${papers[paper].name}`,
     // The job's own day, not the clock's: the same job gives the same file.
     date: new Date(`${job.date}T00:00:00Z`),
     fonts: { regular, bold },
+    ...(drawText && { drawText }),
+    tellLacking: (characters) => {
+      lacking = characters;
+    },
   });
+  return { bytes, lacking };
 };

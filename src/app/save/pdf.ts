@@ -6,15 +6,17 @@ import type { PdfWord } from '../pdf.worker.ts';
 import { pdfWorker } from '../workers.ts';
 import type { PdfAsk, PdfStep } from './pdf-file.ts';
 
-/** Writes a job's templates in a worker. `done` resolves to the file, or to nothing when it was stopped; it rejects with what is to be said. */
+type PdfFile = Pick<Extract<PdfWord, { kind: 'file' }>, 'bytes' | 'lacking'>;
+
+/** Writes a job's templates in a worker. `done` resolves to the file and the characters that it lacks, or to nothing when it was stopped; it rejects with what is to be said. */
 export const writePdf = (job: Job, paper: PaperId, tell: (step: PdfStep) => void) => {
   const worker = pdfWorker();
   let stop = () => {};
-  const done = new Promise<Uint8Array<ArrayBuffer> | undefined>((resolve, reject) => {
+  const done = new Promise<PdfFile | undefined>((resolve, reject) => {
     stop = () => resolve(undefined);
     worker.onmessage = ({ data }: MessageEvent<PdfWord>) => {
       if (data.kind === 'step') tell(data.step);
-      else if (data.kind === 'file') resolve(data.bytes);
+      else if (data.kind === 'file') resolve(data);
       else reject(new Error(data.why));
     };
     worker.onerror = ({ message }) =>
