@@ -1,10 +1,11 @@
 import * as z from 'zod/mini';
 import { fieldAt, schemaAt } from './fields.ts';
-import { type Job, type JobString, jobFormat, jobSchema, jobVersion, notTaken, words } from './job.ts';
+import { type Job, type JobString, jobFormat, jobSchema, jobVersion, notTaken } from './job.ts';
 import { refusal } from './job-words.ts';
 import { migrate } from './migrations/index.ts';
 import type { Problem } from './problem.ts';
 import { cut, infinities, readJson, traps } from './read-json.ts';
+import { jsonSchemaOf } from './schema/json-schema.ts';
 import { inOrder, presets, problemAt, problemsOf, repeatedKeys, unknownKeys } from './schema-walk.ts';
 import { MM_PER_INCH } from './units.ts';
 
@@ -123,16 +124,5 @@ export function newJob(today: string): Job {
 }
 
 /** The JSON Schema (draft 2020-12) of a job file, with each field's label, help and preset. */
-export function jobJsonSchema(): Readonly<Record<string, unknown>> {
-  const schema = z.toJSONSchema(jobSchema, {
-    target: 'draft-2020-12',
-    override: ({ zodSchema, jsonSchema }) => {
-      const field = words.get(zodSchema);
-      if (field === undefined) return;
-      jsonSchema.title = field.label;
-      jsonSchema.description = field.help;
-      if (field.preset !== undefined) jsonSchema.default = field.preset;
-    },
-  });
-  return { ...schema, title: 'Sagitta job', description: 'Lengths in mm, tilt in mm per mm, pitch in Hz.' };
-}
+export const jobJsonSchema = (): Readonly<Record<string, unknown>> =>
+  jsonSchemaOf(jobSchema, 'Sagitta job', 'Lengths in mm, tilt in mm per mm, pitch in Hz.');

@@ -31,7 +31,12 @@ export interface CutFile {
 }
 
 export type CutFiles =
-  | { readonly ok: true; readonly files: readonly CutFile[] }
+  | {
+      readonly ok: true;
+      readonly files: readonly CutFile[];
+      /** The characters that the fonts lack: as outlines they stand as their codes. */
+      readonly lacking: readonly string[];
+    }
   | { readonly ok: false; readonly problems: readonly string[] };
 
 /** The order of work: what is only marked comes first, and what sets parts free last. */
@@ -135,8 +140,13 @@ export const cutFiles = async (
     title: drawing.title,
     window: host.window,
   };
-  const written = (primitive: Stroke | Text): Stroke | Text | Letters =>
-    primitive.kind === 'text' && asDrawn ? asDrawn(primitive) : primitive;
+  const lacking = new Set<string>();
+  const written = (primitive: Stroke | Text): Stroke | Text | Letters => {
+    if (primitive.kind !== 'text' || !asDrawn) return primitive;
+    const letters = asDrawn(primitive);
+    for (const character of letters.lacking) lacking.add(character);
+    return letters;
+  };
   const move = { dx: margin - minX, dy: margin - minY };
   const layer = (id: Purpose): SvgLayer => ({
     id,
@@ -157,5 +167,5 @@ export const cutFiles = async (
     cutter.files === 'one'
       ? [{ id: drawing.id, svg: layersToSvg([...drawn.map(layer), check], page) }]
       : drawn.map((purpose) => ({ id: `${drawing.id}.${purpose}`, svg: layersToSvg([layer(purpose), check], page) }));
-  return { ok: true, files };
+  return { ok: true, files, lacking: [...lacking] };
 };

@@ -4,6 +4,7 @@ import { refusal } from '../../geometry/job-words.ts';
 import { quote } from '../../geometry/names.ts';
 import type { Problem } from '../../geometry/problem.ts';
 import { cut, infinities, readJson, shownPath, traps } from '../../geometry/read-json.ts';
+import { jsonSchemaOf } from '../../geometry/schema/json-schema.ts';
 import {
   filledIn,
   inOrder,
@@ -138,3 +139,7 @@ export function readShop(text: string): ReadShop {
 
 /** A settings file's text: JSON by the line, in the schema's order, unknown keys last; it ends in a line break. */
 export const writeShop = (shop: Shop): string => `${JSON.stringify(inOrder(shopSchema, shop), null, 2)}\n`;
+
+/** The JSON Schema (draft 2020-12) of a settings file, with each field's label, help and preset. */
+export const shopJsonSchema = (): Readonly<Record<string, unknown>> =>
+  jsonSchemaOf(shopSchema, 'Sagitta shop settings', 'Lengths in mm.');

@@ -10,8 +10,8 @@ import { readOptions } from '../../src/command/options.ts';
 import { run } from '../../src/command/run.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { type PaperId, papers } from '../../templates/paper.ts';
-import { copiesOf, piecesOf } from '../../templates/pieces/index.ts';
-import { newShop } from '../../templates/shop/index.ts';
+import { copiesOf, drawPiece, pieces, piecesOf } from '../../templates/pieces/index.ts';
+import { newShop, readShop } from '../../templates/shop/index.ts';
 import { drawnPieces } from '../drawn.ts';
 import { type PdfFile, readPdf } from '../read-pdf.ts';
 import { readSvg } from '../read-svg.ts';
@@ -263,10 +263,165 @@ describe('a job that cannot be drafted', () => {
   });
 });
 
+describe('a shop of its own', () => {
+  const printer = { id: 'desk', name: 'By the door', across: 1.01, down: 0.99, date: '2024-02-29', readings: [] };
+  const settings = (name: string, more: object) => {
+    const file = join(folder, name);
+    writeFileSync(file, JSON.stringify({ format: 'sagitta-shop', version: 1, ...more }));
+    return file;
+  };
+  const shop = () =>
+    settings('shop.json', {
+      copies: { caul: 3 },
+      paper: { size: 'a3' },
+      printers: { chosen: '', list: [printer] },
+      cutter: { files: 'each', tool: 1 },
+      bench: 'oak',
+    });
+  const titlesOf = (pdf: PdfFile) => pdf.outline.toSorted();
+
+  it('prints the pieces asked for on the paper asked for, corrected, in a font of its own, and cuts them', async () => {
+    const file = jobFile('named.json', (job) => Object.assign(job, { name: 'Bridge ⤀ 木' }));
+    // DejaVu Serif has this arrow, DejaVu Sans has not.
+    const font = join(root, 'node_modules/dejavu-fonts-ttf/ttf/DejaVuSerif.ttf');
+    const asked = ['--settings', shop(), '--pieces', 'saddle,footprint:2', '--paper', '12x18in', '--cut'];
+    const { status, stderr, out } = await draft(file, ...asked, '--printer', 'by the door', '--font', font);
+    expect(stderr).toMatch(/not known to Sagitta: bench\.\n/);
+    expect(stderr).toMatch(/nor in yours.*: 木 as \[U\+6728\]\. Name a font/);
+    expect(stderr).not.toContain('⤀');
+    expect(status).toBe(0);
+    expect(listed(out)).toEqual([
+      'cut/footprint.cut.svg',
+      'cut/footprint.drill.svg',
+      'cut/footprint.show.svg',
+      'cut/saddle.cut.svg',
+      'cut/saddle.show.svg',
+      'drawing.svg',
+      'pieces/footprint.svg',
+      'pieces/saddle.svg',
+      'report.json',
+      'templates.pdf',
+    ]);
+    const pdf = await readPdf(new Uint8Array(readFileSync(join(out, 'templates.pdf'))));
+    const title = 'Footprint, slot and pins';
+    expect(titlesOf(pdf)).toEqual([title, title, 'Saddle, front face']);
+    const [page] = pdf.pages;
+    if (!page) throw new Error('no page');
+    expect([page.widthMm, page.heightMm].toSorted((a, b) => a - b)).toEqual([
+      expect.closeTo(304.8, 3),
+      expect.closeTo(457.2, 3),
+    ]);
+    const words = page.texts.map(({ text }) => text).join(' ');
+    expect(words).toContain('corrected for By the door');
+    expect(words).toContain('⤀');
+    // 100 mm are printed as 101 across an upright sheet and as 99 down it.
+    const bars = pdfBars(page).map(({ along }) => along);
+    const [wide, high] = page.widthMm < page.heightMm ? [1.01, 0.99] : [0.99, 1.01];
+    [100 * wide, 101.6 * wide, 100 * high, 101.6 * high].forEach((length, i) => {
+      expect(bars[i]).toBeCloseTo(length, 2);
+    });
+  });
+
+  it('makes everything of a job, and keeps the settings that it was made with', async () => {
+    const { status, stderr, out } = await draft(
+      '--starter',
+      'siskin',
+      '--settings',
+      shop(),
+      '--all',
+      '--printer',
+      'desk',
+    );
+    expect(stderr).toMatch(/bench/);
+    expect(status).toBe(0);
+    const read = readShop(readFileSync(join(out, 'settings.json'), 'utf8'));
+    if (!read.ok) throw new Error('the settings are refused');
+    expect(read.shop).toMatchObject({ paper: { size: 'a3' }, printers: { chosen: 'desk' }, bench: 'oak' });
+    const job = readJob(starters.find(({ id }) => id === 'siskin')?.text ?? '');
+    if (!job.ok) throw new Error('the job is refused');
+    const { job: settled, design } = built(job.job);
+    const all = piecesOf(settled).flatMap((piece) => drawPiece(piece, settled, design, read.shop));
+    const pdf = await readPdf(new Uint8Array(readFileSync(join(out, 'templates.pdf'))));
+    // What is larger than the paper has a page for each part.
+    const whole = new Set(titlesOf(pdf).map((title) => title.replace(/ [A-Z]\d$/, '')));
+    expect([...whole].toSorted()).toEqual(all.map(({ title }) => title).toSorted());
+    expect(listed(out)).toEqual(expect.arrayContaining(['cut/saddle.cut.svg', 'drawing.svg', 'report.json']));
+  });
+
+  const refusedWith: readonly (readonly [name: string, args: () => readonly string[], status: 1 | 2, says: RegExp])[] =
+    [
+      [
+        'a printer that it has not',
+        () => ['--settings', shop(), '--printer', 'attic'],
+        2,
+        /“attic”.*“By the door” \(desk\), or none/,
+      ],
+      [
+        'settings out of range',
+        () => ['--settings', settings('bad.json', { paper: { margin: 90 } })],
+        1,
+        /settings cannot be read[\s\S]*paper\.margin.*90.*30 mm/,
+      ],
+      ['settings that are none', () => ['--settings', workedExample], 1, /no settings/],
+      [
+        'settings that are not there',
+        () => ['--settings', 'nowhere.json'],
+        1,
+        /nowhere\.json cannot be read: there is no such/,
+      ],
+      [
+        'a font that is none',
+        () => ['--font', workedExample],
+        1,
+        /worked-example\.json cannot be read: it is no font.*TrueType/,
+      ],
+      ['a font that is not there', () => ['--font', 'nowhere.ttf'], 1, /nowhere\.ttf cannot be read: there is no such/],
+      [
+        'a piece that the job has not',
+        () => ['--starter', 'siskin', '--pieces', 'caul'],
+        1,
+        /no caul\. The work is on the saddle alone.*\n.*--pieces/,
+      ],
+      [
+        'no copies at all',
+        () => ['--settings', settings('none.json', { copies: Object.fromEntries(pieces.map(({ id }) => [id, 0])) })],
+        1,
+        /copies.*--pieces/,
+      ],
+      [
+        'a tool too wide',
+        () => ['--settings', settings('wide.json', { cutter: { tool: 6 } }), '--cut', '--pieces', 'footprint'],
+        1,
+        /In “Footprint.*a tool of 6.*\n[\s\S]*--pieces/,
+      ],
+    ];
+
+  it.each(refusedWith)('%s: says why, writes nothing', async (_, args, code, says) => {
+    const { status, stdout, stderr, out } = await draft(...args());
+    expect(stderr).toMatch(says);
+    expect(status).toBe(code);
+    expect(stdout).toBe('');
+    expect(existsSync(out)).toBe(false);
+  });
+});
+
 describe('what it is asked', () => {
   it.each([
     [['--frob'], /--frob/],
-    [['--paper', 'b5'], /b5.*a4, letter, a3, tabloid/],
+    [['--paper', 'b5'], /b5.*a4, letter, a3, tabloid.*300x400mm/],
+    [['--paper', '300x400'], /“300x400” has no unit.*300x400mm/],
+    [['--paper', '30x400mm'], /Paper width .*30 mm.*100.* 2000 mm/],
+    [['--paper', '12x180in'], /Paper height .*4572 mm.*2000 mm/],
+    [['--paper', '1..2x3in'], /1\.\.2.*decimal/],
+    [['--pieces', 'footprint,brigde'], /“brigde”.*footprint, finish-mask/],
+    [['--pieces', 'footprint:0'], /footprint.*“0”.*1 to 99/],
+    [['--pieces', 'footprint:2.5'], /“2\.5”.*whole number/],
+    [['--pieces', 'saddle,saddle:2'], /saddle is named twice/],
+    [['--pieces', ''], /There is no piece/],
+    [['--all', '--pieces', 'saddle'], /not both/],
+    [['--printer', 'desk'], /desk.*--settings/],
+    [['--printer', ' '], /without a name/],
+    [['--font', ''], /without a name/],
     [['--starter', 'nix'], /nix.*heron/],
     [['a.json', 'b.json'], /One job at a time/],
     [['a.json', '--starter', 'heron'], /not both/],
@@ -274,6 +429,17 @@ describe('what it is asked', () => {
     [['--out', ''], /without a name/],
   ] as const)('%j is wrong', (args, says) => {
     expect(readOptions(args)).toEqual({ kind: 'wrong', says: expect.stringMatching(says) });
+  });
+
+  it.each([
+    ['A3', { size: 'a3' }],
+    ['300x400mm', { size: 'typed', width: 300, height: 400 }],
+    // The inch is 25.4 mm exactly (international yard and pound agreement, 1959).
+    ['18 × 12 in', { size: 'typed', width: 304.8, height: 457.2 }],
+    ['8 1/2"x14in', { size: 'typed', width: 215.9, height: 355.6 }],
+    ['29,7cmx420mm', { size: 'typed', width: 297, height: 420 }],
+  ])('takes the paper %s', (typed, paper) => {
+    expect(readOptions(['--paper', typed])).toMatchObject({ kind: 'draft', paper: { ...paper } });
   });
 
   it('what is wrong ends with 2 and a hint at --help', async () => {
@@ -287,11 +453,21 @@ describe('what it is asked', () => {
   it('--help tells of every option and starter, --schema prints the schema', async () => {
     const help = await draft('--help');
     expect(help.status).toBe(0);
-    for (const word of ['--out', '--paper', '--starter', '--schema', '--help', ...starters.map(({ id }) => id)])
+    const options = ['out', 'paper', 'starter', 'pieces', 'cut', 'all', 'settings', 'printer', 'font', 'schema'];
+    for (const word of [
+      ...[...options, 'settings-schema', 'help'].map((option) => `--${option} `),
+      ...[...starters, ...pieces].map(({ id }) => ` ${id} `),
+    ])
       expect(help.stdout).toContain(word);
     const schema = await draft('--schema');
     expect(schema.status).toBe(0);
     expect(JSON.parse(schema.stdout)).toEqual(JSON.parse(JSON.stringify(jobJsonSchema())));
-    for (const { out } of [help, schema]) expect(existsSync(out)).toBe(false);
+    const ofSettings = await draft('--settings-schema');
+    expect(ofSettings.status).toBe(0);
+    expect(JSON.parse(ofSettings.stdout)).toMatchObject({
+      $schema: 'https://json-schema.org/draft/2020-12/schema',
+      properties: { paper: { properties: { margin: { minimum: 3, maximum: 30, default: 10, title: 'Margin' } } } },
+    });
+    for (const { out } of [help, schema, ofSettings]) expect(existsSync(out)).toBe(false);
   });
 });

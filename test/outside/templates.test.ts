@@ -5,6 +5,7 @@ import { readJob } from '../../geometry/job-file.ts';
 import type { Cubic, Path, Point, Segment } from '../../geometry/shape/types.ts';
 import { makeFiles } from '../../src/command/make-files.ts';
 import { starters } from '../../src/jobs/index.ts';
+import { newShop } from '../../templates/shop/index.ts';
 import { centripetal } from '../centripetal.ts';
 import { fitCircle, pointAt } from '../fit-circle.ts';
 import { type PdfFile, readPdf, renderPdf } from '../read-pdf.ts';
@@ -22,8 +23,8 @@ const jobs = [
 
 const make = async (job: Job) => {
   const settled = built(job);
-  const made = await makeFiles(settled.job, settled.design, 'a4');
-  if (!made.ok) throw new Error(made.says);
+  const made = await makeFiles({ ...settled, shop: newShop() }, { cut: false, keepSettings: false });
+  if (!made.ok) throw new Error(made.lines.join(' '));
   const file = (name: string) => {
     const found = made.files.find((one) => one.name === name);
     if (!found) throw new Error(`no ${name}`);
