@@ -47,13 +47,21 @@ export interface PathMark extends MarkBase {
   readonly hatch?: { readonly holes: readonly Path[]; readonly angle?: number };
 }
 
-/** Text at a point, moved by so many ems (of the laid-out text height) so that it clears what it names at any scale. */
-export interface NoteMark extends MarkBase {
-  readonly kind: 'note';
+/** Where a note stands: at a point, moved by so many ems. */
+export interface Berth {
   readonly at: Point;
-  readonly label: Label;
   readonly anchor: 'start' | 'middle' | 'end';
   readonly shift?: { readonly dx: number; readonly dy: number };
+}
+
+/** Text at a point, moved by so many ems (of the laid-out text height) so that it clears what it names at any scale. */
+export interface NoteMark extends MarkBase, Berth {
+  readonly kind: 'note';
+  readonly label: Label;
+  /**
+   * Other places for it, the better first, each by what is not as at its own: it goes there rather than stand over other words, and rather than be crossed by a line.
+   */
+  readonly or?: readonly Partial<Berth>[];
   /** Notes with the same group are spread over rows upwards until none overlaps. */
   readonly stagger?: string;
   /** Stands beside, over or under its point wherever it clears all other words and small shapes; its anchor and shift count for nothing. */

@@ -1,5 +1,5 @@
 import { dimensionParts } from './dimension.ts';
-import type { Label, Mark, NoteMark, PathMark, Primitive, Stroke, Text } from './drawing.ts';
+import type { Berth, Label, Mark, NoteMark, PathMark, Primitive, Stroke, Text } from './drawing.ts';
 import { bounds, joinBounds } from './shape/bounds.ts';
 import { hatch } from './shape/hatch.ts';
 import { pathIntersections } from './shape/intersect.ts';
@@ -108,20 +108,24 @@ const berths: readonly { readonly anchor: Text['anchor']; readonly dx: number; r
   { anchor: 'end' as const, dx: -beside, row },
 ]);
 
-/** What a roaming note keeps off: words and shapes that are small against them, always; other lines, where it can. */
+/** What a note with a choice of places keeps off: words and shapes that are small against them, always; other lines, where it can. */
 interface InTheWay {
-  readonly boxes: readonly Bounds[];
-  readonly lines: readonly { readonly box: Bounds; readonly path: Path }[];
+  readonly words: readonly Bounds[];
+  readonly shapes: readonly Drawn[];
+  readonly lines: readonly Drawn[];
+}
+
+interface Drawn {
+  readonly box: Bounds;
+  readonly path: Path;
 }
 
 const inTheWay = (primitives: readonly Primitive[], em: number): InTheWay => {
   const strokes = primitives.flatMap((p) => (p.kind === 'stroke' ? [{ box: bounds(p.path), path: p.path }] : []));
   const isSmall = ({ minX, minY, maxX, maxY }: Bounds) => Math.max(maxX - minX, maxY - minY) <= smallShape * em;
   return {
-    boxes: [
-      ...primitives.flatMap((p) => (p.kind === 'text' ? [textBox(p)] : [])),
-      ...strokes.flatMap(({ box }) => (isSmall(box) ? [box] : [])),
-    ],
+    words: primitives.flatMap((p) => (p.kind === 'text' ? [textBox(p)] : [])),
+    shapes: strokes.filter(({ box }) => isSmall(box)),
     lines: strokes.filter(({ box }) => !isSmall(box)),
   };
 };
@@ -137,21 +141,39 @@ const boxPath = ({ minX, minY, maxX, maxY }: Bounds): Path =>
     true,
   );
 
-/** A roaming note in the nearest place that is free, a little farther off where it is crossed by no line; where none is free, beside its point. */
-const berthed = (mark: NoteMark, options: LayOut, { boxes, lines }: InTheWay): Text => {
-  const { em } = options;
+/** A place for a note, and how far it is from the best one, in rows. */
+interface Try {
+  readonly away: number;
+  readonly one: Text;
+}
+
+/** The places of a roaming note, nearest first. */
+const roamingTries = (mark: NoteMark, options: LayOut): readonly Try[] => {
   const { shift: _, ...bare } = mark;
   const text = noteText(bare, options);
   // A line of text stands with the middle of its small letters on the point's level.
   const level = 0.35 * text.size;
-  const tries = berths.map(({ anchor, dx, row }) => ({
+  return berths.map(({ anchor, dx, row }) => ({
     away: Math.abs(row),
-    one: { ...text, anchor, at: { x: mark.at.x + dx * em, y: mark.at.y + level + row * rowPitch * text.size } },
+    one: { ...text, anchor, at: { x: mark.at.x + dx * options.em, y: mark.at.y + level + row * rowPitch * text.size } },
   }));
-  const isFree = (one: Text) => !boxes.some((box) => overlap(textBox(one), box, clear * em));
+};
+
+/** The places of a note that names others, its own first; each counts as a row farther off than the one before it. */
+const namedTries = (mark: NoteMark, others: readonly Partial<Berth>[], options: LayOut): readonly Try[] =>
+  [{}, ...others].map((other, away) => ({ away, one: noteText({ ...mark, ...other }, options) }));
+
+/** A note in the nearest place that is free, a little farther off where it is crossed by no line; where none is free, in the first. */
+const berthed = (mark: NoteMark, options: LayOut, { words, shapes, lines }: InTheWay): Text => {
+  const { em } = options;
+  const tries = mark.or ? namedTries(mark, mark.or, options) : roamingTries(mark, options);
+  // What names its places knows the shapes round it.
+  const offBoxes = mark.or ? words : [...words, ...shapes.map(({ box }) => box)];
+  const offLines = mark.or ? [...shapes, ...lines] : lines;
+  const isFree = (one: Text) => !offBoxes.some((box) => overlap(textBox(one), box, clear * em));
   const isCrossed = (one: Text) => {
-    const words = textBox(one);
-    return lines.some(({ box, path }) => overlap(words, box, 0) && pathIntersections(boxPath(words), path).length > 0);
+    const room = textBox(one);
+    return offLines.some(({ box, path }) => overlap(room, box, 0) && pathIntersections(boxPath(room), path).length > 0);
   };
   let best: { readonly one: Text; readonly cost: number } | undefined;
   for (const { one, away } of tries) {
@@ -164,15 +186,15 @@ const berthed = (mark: NoteMark, options: LayOut, { boxes, lines }: InTheWay): T
   return best?.one ?? (tries[0]?.one as Text);
 };
 
-/** The roaming notes put down one by one, each clear of all that is laid already. */
+/** The notes that have a choice of places put down one by one, each clear of all that is laid already. */
 const berth = (laid: readonly (readonly Primitive[] | NoteMark)[], options: LayOut): Primitive[] => {
   const fixed = laid.flatMap((part) => ('kind' in part ? [] : part));
   if (!laid.some((part) => 'kind' in part)) return fixed;
-  const { boxes, lines } = inTheWay(fixed, options.em);
-  const taken = [...boxes];
+  const { words, ...rest } = inTheWay(fixed, options.em);
+  const taken = [...words];
   return laid.flatMap((part) => {
     if (!('kind' in part)) return part;
-    const text = berthed(part, options, { boxes: taken, lines });
+    const text = berthed(part, options, { words: taken, ...rest });
     taken.push(textBox(text));
     return [text];
   });
@@ -180,13 +202,13 @@ const berth = (laid: readonly (readonly Primitive[] | NoteMark)[], options: LayO
 
 /**
  * Marks lowered to what a writer draws: strokes and texts at true mm, in the marks' order. A path gives its stroke and, if hatched, one
- * thin stroke a hatching line; a note a text, spread upwards within its stagger group in the order given, or put where there is room if it roams; a dimension its
+ * thin stroke a hatching line; a note a text, spread upwards within its stagger group in the order given, or put where there is room if it roams or names other places; a dimension its
  * lines, arrowheads and value. Every part's id begins with its mark's, and carries its job path.
  */
 export const layOut = (marks: readonly Mark[], options: LayOut): Primitive[] => {
   const groups = new Map<string, Text[]>();
   const laid = marks.map((mark): readonly Primitive[] | NoteMark => {
-    if (mark.kind === 'note' && mark.roams) return mark;
+    if (mark.kind === 'note' && (mark.roams || mark.or)) return mark;
     if (mark.kind === 'path') return pathParts(mark, options.em);
     if (mark.kind === 'dimension') return dimensionParts(mark, options.say(mark.label), options.em);
     const text = noteText(mark, options);

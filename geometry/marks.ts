@@ -1,4 +1,4 @@
-import type { DimensionMark, Label, Mark, NoteMark, PathMark, Quantity } from './drawing.ts';
+import type { Berth, DimensionMark, Label, Mark, NoteMark, PathMark, Quantity } from './drawing.ts';
 import { polyline } from './shape/path.ts';
 import { mirrorX, translate } from './shape/transform.ts';
 import type { Path, Point } from './shape/types.ts';
@@ -17,6 +17,12 @@ export const stroke = (id: string, path: Path, rest: Given<PathMark, 'path'>): P
   id,
   path,
   ...rest,
+});
+
+/** A note's shift and the places over it that it may go to, each a line of text higher than the one before. */
+export const rising = (dx: number, dy: number, rows: number): Required<Pick<NoteMark, 'shift' | 'or'>> => ({
+  shift: { dx, dy },
+  or: Array.from({ length: rows }, (_, k) => ({ shift: { dx, dy: dy - 1.25 * (k + 1) } })),
 });
 
 /** A straight stroke that is only shown. */
@@ -76,12 +82,7 @@ const mirror = (mark: Mark): Mark => {
         ...(mark.hatch ? { hatch: { ...mark.hatch, holes: mark.hatch.holes.map(mirrorX) } } : {}),
       };
     case 'note':
-      return {
-        ...mark,
-        at: flip(mark.at),
-        anchor: swapped[mark.anchor],
-        ...(mark.shift ? { shift: { dx: -mark.shift.dx, dy: mark.shift.dy } } : {}),
-      };
+      return { ...flipBerth(mark), ...(mark.or ? { or: mark.or.map(flipBerth) } : {}) };
     case 'dimension':
       return {
         ...mark,
@@ -91,6 +92,13 @@ const mirror = (mark: Mark): Mark => {
       };
   }
 };
+
+const flipBerth = <B extends Partial<Berth>>(berth: B): B => ({
+  ...berth,
+  ...(berth.at && { at: flip(berth.at) }),
+  ...(berth.anchor && { anchor: swapped[berth.anchor] }),
+  ...(berth.shift && { shift: { dx: -berth.shift.dx, dy: berth.shift.dy } }),
+});
 
 /** The same marks seen the other way round, left for right about x = 0; the words stay readable. */
 export const mirrored = (marks: readonly Mark[]): readonly Mark[] => marks.map(mirror);
@@ -114,6 +122,9 @@ const move = (mark: Mark, dx: number, dy: number, prefix: string): Mark => {
         ...mark,
         id,
         at: shift(mark.at, dx, dy),
+        ...(mark.or && {
+          or: mark.or.map((berth) => ({ ...berth, ...(berth.at && { at: shift(berth.at, dx, dy) }) })),
+        }),
         ...(mark.stagger ? { stagger: `${prefix}${mark.stagger}` } : {}),
       };
     case 'dimension':

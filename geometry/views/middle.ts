@@ -3,8 +3,8 @@ import { saddleLineAt } from '../bridge/slot.ts';
 import { floorRadius, undersideHeight } from '../bridge/surface.ts';
 import { bridgeTopAt } from '../bridge/top-line.ts';
 import type { Design, SolvedString } from '../design.ts';
-import type { Drawing, Label, Mark } from '../drawing.ts';
-import { angle, length, note, showLine, stroke, upright } from '../marks.ts';
+import type { Drawing, Label, Mark, NoteMark } from '../drawing.ts';
+import { angle, length, note, rising, showLine, stroke, upright } from '../marks.ts';
 import { shortName } from '../names.ts';
 import { halfSaddle } from '../saddle/face.ts';
 import { crownHeight } from '../saddle/radius.ts';
@@ -80,6 +80,15 @@ const saddleMarks = (job: Settled, design: Design, y: number): readonly Mark[] =
   ];
 };
 
+/** Under the slot: from it towards the nut, else about it, else from it towards the tail. */
+const underSlot = (dy: number): Pick<NoteMark, 'shift' | 'or'> => ({
+  shift: { dx: -1, dy },
+  or: [
+    { anchor: 'middle', shift: { dx: 0, dy } },
+    { anchor: 'end', shift: { dx: 1, dy } },
+  ],
+});
+
 /** What is measured on the centre line, and so is shown in its own section only. */
 const centreMarks = (
   job: Settled,
@@ -94,14 +103,14 @@ const centreMarks = (
   return [
     note('slot.depth', at(saddleLine.x, topHeight), ['slot ', length(job.slot.depth), ' deep'], {
       anchor: 'start',
-      shift: { dx: -1, dy: 1.4 },
+      ...underSlot(1.4),
       jobPath: 'slot.depth',
     }),
     ...(under > 0
       ? [
           note('saddle.under', at(saddleLine.x, topHeight), ['element ', length(under)], {
             anchor: 'start',
-            shift: { dx: -1, dy: 2.7 },
+            ...underSlot(2.7),
             jobPath: 'saddle.under',
           }),
         ]
@@ -155,6 +164,13 @@ export const middle = (job: Settled, design: Design): Drawing => {
     ...(hasString ? pinMarks(job, string, at, [over, under]) : []),
     { ...showLine('fretPlane', at(tailward, 0), at(nutward, 0), 'phantom'), jobPath: 'guitar.neckPlaneHeight' },
     { ...showLine('straightedge', at(tailward, rise), at(nutward, rise), 'thin'), jobPath: 'guitar.rise' },
+    // Names and numbers in the order in which they have the first choice of a place.
+    note('straightedge.name', at(tailward, rise), ['straightedge'], { anchor: 'start', shift: { dx: -0.6, dy: -0.4 } }),
+    note('fretPlane.name', at(nutward, 0), ['fret plane'], {
+      anchor: 'end',
+      shift: { dx: 0.5, dy: 1.1 },
+      or: [{ at: at(tailward, 0), anchor: 'start', shift: { dx: -0.6, dy: 1.1 } }],
+    }),
     ...(hasString
       ? [
           stringMark(job, design, string, at, nutward, under),
@@ -162,23 +178,21 @@ export const middle = (job: Settled, design: Design): Drawing => {
             'string.breakAngle',
             at(string.breakX, crown),
             [`${shortName(string.name)} breaks by `, angle(string.breakAngle)],
-            { shift: { dx: 0, dy: -1 } },
+            { shift: { dx: 0, dy: -1 }, or: [{ anchor: 'start' }, ...rising(0, -1, 2).or] },
           ),
         ]
       : []),
-    note('fretPlane.name', at(nutward, 0), ['fret plane'], { anchor: 'end', shift: { dx: 0.5, dy: 1.1 } }),
-    note('straightedge.name', at(tailward, rise), ['straightedge'], { anchor: 'start', shift: { dx: -0.6, dy: -0.4 } }),
+    note('title', at(nutward, Math.max(crown, rise)), titleOf(y), {
+      anchor: 'end',
+      bold: true,
+      ...rising(0.7, -2.5, 5),
+      jobPath: 'show.sectionAcross',
+    }),
     ...(y === 0
       ? centreMarks(job, design, rear, tailward, nutward)
       : wood.length > 0
         ? [upright('thickness', at(rear, over), at(rear, under), -tailward, -1.4)]
         : []),
-    note('title', at(nutward, Math.max(crown, rise)), titleOf(y), {
-      anchor: 'end',
-      bold: true,
-      shift: { dx: 0.7, dy: -2.5 },
-      jobPath: 'show.sectionAcross',
-    }),
   ];
   return { id: 'middle', title: 'Along the middle', marks };
 };

@@ -15,6 +15,7 @@ export const oldScar = (job: Settled): readonly Mark[] => {
     note('scar.name', { x: -scar.length / 2, y: behindTip }, ['old scar'], {
       anchor: 'start',
       shift: { dx: 0.6, dy: 1.1 },
+      or: [{ at: { x: scar.length / 2, y: behindTip }, anchor: 'end', shift: { dx: -0.6, dy: 1.1 } }],
       jobPath: 'scar.outline',
     }),
   ];

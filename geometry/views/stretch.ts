@@ -1,4 +1,4 @@
-import type { Drawing, Mark, NoteMark } from '../drawing.ts';
+import type { Berth, Drawing, Mark, NoteMark } from '../drawing.ts';
 import { arcCubics } from '../shape/arc-cubics.ts';
 import type { Path, Point, Segment } from '../shape/types.ts';
 
@@ -22,10 +22,27 @@ const stretchPath = (path: Path, factor: number): Path => ({
 });
 
 /** The title, saying how far the view is stretched. One that ends at a dimension may then stand over it: a stretched one holds its value inside. */
-const longerTitle = ({ label, anchor, shift = { dx: 0, dy: 0 } }: NoteMark, factor: number) => ({
-  label: [...label, ` · heights ${factor}×`],
+const longerTitle = (title: NoteMark, factor: number): NoteMark => {
   // By one figure more from ten times on.
-  shift: anchor === 'end' ? { dx: shift.dx + (factor < 10 ? 1.6 : 2.2), dy: shift.dy } : shift,
+  const farther = title.anchor !== 'end' ? 0 : factor < 10 ? 1.6 : 2.2;
+  const over = <B extends Partial<Berth>>(berth: B): B => ({
+    ...berth,
+    ...(berth.shift && { shift: { dx: berth.shift.dx + farther, dy: berth.shift.dy } }),
+  });
+  return {
+    ...over(title),
+    label: [...title.label, ` · heights ${factor}×`],
+    ...(title.or && { or: title.or.map(over) }),
+  };
+};
+
+/** A note with every place that it may stand at. */
+const stretchNote = (mark: NoteMark, factor: number): NoteMark => ({
+  ...mark,
+  at: up(mark.at, factor),
+  ...(mark.or && {
+    or: mark.or.map((berth) => ({ ...berth, ...(berth.at && { at: up(berth.at, factor) }) })),
+  }),
 });
 
 const stretchMark = (mark: Mark, factor: number): Mark => {
@@ -39,11 +56,7 @@ const stretchMark = (mark: Mark, factor: number): Mark => {
         }),
       };
     case 'note':
-      return {
-        ...mark,
-        at: up(mark.at, factor),
-        ...(mark.id === 'title' && longerTitle(mark, factor)),
-      };
+      return mark.id === 'title' ? longerTitle(stretchNote(mark, factor), factor) : stretchNote(mark, factor);
     case 'dimension':
       return {
         ...mark,

@@ -75,7 +75,7 @@ export const pinMarks = (
     ...(pins.ramp === 'none'
       ? []
       : [showLine('pin.ramp', at(x - half - pins.ramp, over), at(x - half, over - pins.rampDepth), 'hidden')]),
-    showLine('pin.centre', at(x, deck + halfHead + 3), at(x, under - 3), 'centre'),
+    showLine('pin.centre', at(x, deck + halfHead + 0.6), at(x, under - 3), 'centre'),
     stroke('pin.head', head, { line: 'phantom', purpose: 'show', matter: 'pin' }),
   ];
 };

@@ -4,7 +4,7 @@ import { floorRadius, undersideHeight } from '../bridge/surface.ts';
 import type { Design } from '../design.ts';
 import type { Drawing, Label, Mark } from '../drawing.ts';
 import { boardRadius } from '../instrument/board.ts';
-import { across, fixedLength, forHand, length, note, radius, showLine, stroke, upright } from '../marks.ts';
+import { across, fixedLength, forHand, length, note, radius, rising, showLine, stroke, upright } from '../marks.ts';
 import { saddleOutline, underSaddle } from '../saddle/face.ts';
 import type { Settled } from '../settle.ts';
 import { circle } from '../shape/arc.ts';
@@ -96,7 +96,8 @@ export const tail = (job: Settled, design: Design): Drawing => {
       purpose: 'show',
       jobPath: 'guitar.boardRadiusEnd',
     }),
-    showLine('centre', { x: 0, y: -highest - 1 }, { x: 0, y: -design.topHeight + 2 }, 'centre'),
+    // From string to underside: stretched heights would take what runs past them through the numbers.
+    showLine('centre', { x: 0, y: -highest }, { x: 0, y: bottom }, 'centre'),
     ...strings.map((s) => ({
       ...showLine(
         `gap.${s.id}`,
@@ -157,8 +158,7 @@ export const tail = (job: Settled, design: Design): Drawing => {
     ),
     note('bridge.topRadius', { x: -shoulder, y: -profile.shoulderBass }, ['deck ', radius(bridge.topRadius)], {
       anchor: 'end',
-      shift: { dx: -0.6, dy: -0.5 },
-      stagger: 'radii',
+      ...rising(-0.6, -0.5, 3),
       jobPath: 'bridge.topRadius',
     }),
     note(
@@ -167,14 +167,21 @@ export const tail = (job: Settled, design: Design): Drawing => {
       [guitar.boardRadiusNut === guitar.boardRadiusEnd ? 'board ' : 'board here ', radius(board)],
       {
         anchor: 'start',
-        shift: { dx: 0.8, dy: -0.6 },
+        ...rising(0.8, -0.6, 3),
         jobPath: 'guitar.boardRadiusEnd',
       },
     ),
     note('crown.radius', { x: -shoulder, y: -highest }, crownWords(job, design), {
       anchor: 'end',
       shift: { dx: -0.6, dy: -0.5 },
-      stagger: 'radii',
+      or: [
+        ...rising(-0.6, -0.5, 3).or,
+        ...rising(0.6, -0.5, 3).or.map((berth) => ({
+          ...berth,
+          at: { x: shoulder, y: -highest },
+          anchor: 'start' as const,
+        })),
+      ],
     }),
     note('bass', { x: -half, y: bottom }, ['bass'], { anchor: 'start', shift: { dx: 0, dy: 1.6 } }),
     note('treble', { x: half, y: bottom }, ['treble'], { anchor: 'end', shift: { dx: 0, dy: 1.6 } }),

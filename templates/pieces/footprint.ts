@@ -151,10 +151,19 @@ export const footprint: OnePiece = {
       note('saddleLine.name', { x: half - 10, y: saddleLineAt(saddleLine, half - 10) }, ['saddle line'], {
         roams: true,
       }),
+      // In two lines each: in one they would reach over the strings' ways.
+      note('fromFret12.bass.what', { x: -half, y: front }, ['fret 12 to saddle'], {
+        anchor: 'start',
+        shift: { dx: 0.6, dy: -1.8 },
+      }),
+      note('fromFret12.treble.what', { x: half, y: front }, ['fret 12 to saddle'], {
+        anchor: 'end',
+        shift: { dx: -0.6, dy: -1.8 },
+      }),
       note(
         'fromFret12.bass',
         { x: -half, y: front },
-        ['fret 12 to saddle at ', shortName(bass.name), ': ', length(place.bass.fromFret12)],
+        ['at ', shortName(bass.name), ': ', length(place.bass.fromFret12)],
         {
           anchor: 'start',
           shift: { dx: 0.6, dy: -0.6 },
@@ -163,7 +172,7 @@ export const footprint: OnePiece = {
       note(
         'fromFret12.treble',
         { x: half, y: front },
-        ['fret 12 to saddle at ', shortName(treble.name), ': ', length(place.treble.fromFret12)],
+        ['at ', shortName(treble.name), ': ', length(place.treble.fromFret12)],
         {
           anchor: 'end',
           shift: { dx: -0.6, dy: -0.6 },
@@ -179,9 +188,9 @@ export const footprint: OnePiece = {
         bold: true,
         shift: { dx: -0.6, dy: -0.4 },
       }),
-      note('towardsNut', { x: half, y: front }, ['towards the nut ↑'], {
+      note('towardsNut', { x: half, y: front - BEFORE }, ['towards the nut ↑'], {
         anchor: 'end',
-        shift: { dx: -0.6, dy: -1.9 },
+        shift: { dx: -0.6, dy: -1.7 },
       }),
       across('length', { x: -half, y: front }, { x: half, y: front }, front - BEFORE - 6, -2.6),
       upright('depth', { x: half, y: front }, { x: 0, y: rear }, half, 4.2),

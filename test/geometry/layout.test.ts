@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { DimensionMark, Mark, NoteMark, PathMark, Stroke, Text } from '../../geometry/drawing.ts';
 import { boundsOfPrimitives, layOut, sayWith } from '../../geometry/layout.ts';
+import { mirrored, moved } from '../../geometry/marks.ts';
 import { digits, pathData } from '../../geometry/path-data.ts';
 import { circle } from '../../geometry/shape/arc.ts';
 import { bounds } from '../../geometry/shape/bounds.ts';
@@ -10,6 +11,7 @@ import type { Bounds, Path, Point } from '../../geometry/shape/types.ts';
 import { textWidth } from '../../geometry/text.ts';
 import { textBox } from '../../geometry/text-box.ts';
 import type { ShowUnits } from '../../geometry/units.ts';
+import { stretched } from '../../geometry/views/stretch.ts';
 import { readPathData } from '../read-path-data.ts';
 
 const metric: ShowUnits = { length: 'mm', radius: 'mm', gauge: 'mm' };
@@ -396,5 +398,64 @@ describe('a note that roams', () => {
     boxes.forEach((box, k) => {
       for (const other of boxes.slice(k + 1)) expect(apart(box, other)).toBe(true);
     });
+  });
+});
+
+describe('a note that names other places', () => {
+  const own: NoteMark = {
+    kind: 'note',
+    id: 'choosy',
+    at: { x: 10, y: 20 },
+    label: ['deck'],
+    anchor: 'start',
+    or: [{ at: { x: 10, y: 40 } }, { anchor: 'end', shift: { dx: 0, dy: -4 } }],
+  };
+  const wordAt = (id: string, y: number): NoteMark => ({
+    kind: 'note',
+    id,
+    at: { x: 10, y },
+    label: ['word'],
+    anchor: 'start',
+  });
+  const wall: PathMark = {
+    kind: 'path',
+    id: 'wall',
+    path: polyline(
+      [
+        { x: 12, y: 0 },
+        { x: 12, y: 30 },
+      ],
+      false,
+    ),
+    line: 'thin',
+    purpose: 'show',
+  };
+  const textOf = (marks: readonly Mark[]): Text => {
+    const found = lay(marks).find((p) => p.id === 'choosy');
+    if (found?.kind !== 'text') throw new Error('no text');
+    return found;
+  };
+
+  it('has its own as long as nothing is in the way, then the first that is free of words, else its own', () => {
+    expect(textOf([own]).at).toEqual({ x: 10, y: 20 });
+    expect(textOf([own, wordAt('one', 20)]).at).toEqual({ x: 10, y: 40 });
+    const third = textOf([own, wordAt('one', 20), wordAt('two', 40)]);
+    expect(third).toMatchObject({ anchor: 'end', at: { x: 10, y: 20 - 4 * em } });
+    // What ends where a word begins stands beside it; one over both leaves nothing.
+    const wide: NoteMark = { ...wordAt('three', 20 - 4 * em), anchor: 'middle', label: ['a word over both'] };
+    expect(textOf([own, wordAt('one', 20), wordAt('two', 40), wide]).at).toEqual({ x: 10, y: 20 });
+  });
+
+  it('goes rather than be crossed by a line', () => {
+    expect(textOf([own, wall]).at).toEqual({ x: 10, y: 40 });
+  });
+
+  it('is mirrored, moved and stretched with all its places', () => {
+    const [mirror] = mirrored([own]) as readonly NoteMark[];
+    expect(mirror?.or).toEqual([{ at: { x: -10, y: 40 } }, { anchor: 'start', shift: { dx: -0, dy: -4 } }]);
+    const [away] = moved([own], 5, 7) as readonly NoteMark[];
+    expect(away?.or?.[0]?.at).toEqual({ x: 15, y: 47 });
+    const [high] = stretched({ id: 'd', title: 'd', marks: [own] }, 3).marks as readonly NoteMark[];
+    expect(high).toMatchObject({ at: { x: 10, y: 60 }, or: [{ at: { x: 10, y: 120 } }, { shift: { dx: 0, dy: -4 } }] });
   });
 });
