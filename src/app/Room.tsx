@@ -8,8 +8,9 @@ import { useKeep } from './shelf/use-keep.ts';
 import { useBenchState } from './use-bench.ts';
 import { type Parts, PartsContext } from './use-parts.ts';
 
-/** Loaded when it is first asked for. */
+/** Loaded when they are first asked for. */
 const Shelf = lazy(async () => ({ default: (await import('./shelf/Shelf.tsx')).Shelf }));
+const NewJob = lazy(async () => ({ default: (await import('./newjob/NewJob.tsx')).NewJob }));
 
 /** The order in which the page is put up, so that no step takes long: the drawing; what is typed; the strings and the set-up; what comes of it all. */
 export const steps = { drawing: 0, numbers: 1, works: 2, results: 3 } as const;
@@ -22,6 +23,7 @@ export const Room = ({ parts, step = steps.results }: { parts?: Parts; step?: nu
   const keep = useKeep();
   const [isSaving, setSaving] = useState(false);
   const [isShelfOpen, setShelfOpen] = useState(false);
+  const [isBeginning, setBeginning] = useState(false);
   const [asked, setAsked] = useState<Asked | undefined>();
 
   useEffect(() => {
@@ -30,6 +32,7 @@ export const Room = ({ parts, step = steps.results }: { parts?: Parts; step?: nu
 
   const closeSaving = () => setSaving(false);
   const closeShelf = () => setShelfOpen(false);
+  const closeBeginning = () => setBeginning(false);
   const closeAsked = () => setAsked(undefined);
   /** A part of the page that leaves the others as they are if it breaks. */
   const guarded = (part: BrokenPart, children: ReactNode, onClose?: () => void) => (
@@ -46,7 +49,11 @@ export const Room = ({ parts, step = steps.results }: { parts?: Parts; step?: nu
       <AskContext value={setAsked}>
         <div className="bench">
           {parts ? (
-            <parts.Bar onTemplates={() => setSaving(true)} onShelf={keep && (() => setShelfOpen(true))} />
+            <parts.Bar
+              onTemplates={() => setSaving(true)}
+              onNew={() => setBeginning(true)}
+              onShelf={keep && (() => setShelfOpen(true))}
+            />
           ) : (
             <header className="bar" />
           )}
@@ -78,6 +85,15 @@ export const Room = ({ parts, step = steps.results }: { parts?: Parts; step?: nu
             </div>
           </main>
           {parts && isSaving && guarded('dialog', <parts.Templates onClose={closeSaving} />, closeSaving)}
+          {parts &&
+            isBeginning &&
+            guarded(
+              'dialog',
+              <Suspense>
+                <NewJob onClose={closeBeginning} />
+              </Suspense>,
+              closeBeginning,
+            )}
           {parts &&
             keep &&
             isShelfOpen &&

@@ -10,7 +10,6 @@ import { Keys } from './Keys.tsx';
 import { Notices } from './Notices.tsx';
 import { Help } from './numbers/Help.tsx';
 import { Numbers } from './numbers/Numbers.tsx';
-import { Steps } from './numbers/Steps.tsx';
 import { Strings } from './numbers/Strings.tsx';
 import { Outcome } from './outcome/Outcome.tsx';
 import { Templates } from './save/Templates.tsx';
@@ -26,6 +25,7 @@ import { ToolOver } from './sheet/tools/ToolOver.tsx';
 import { ToolPanel } from './sheet/tools/ToolPanel.tsx';
 import { TrueSize } from './sheet/tools/TrueSize.tsx';
 import { TypedField } from './sheet/typed/TypedField.tsx';
+import { Steps } from './steps/Steps.tsx';
 
 /** All of the page that the first drawing does without. */
 export const parts = {

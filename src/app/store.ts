@@ -10,7 +10,7 @@ import {
 import { applyChanges, type Change, isSame } from '../../geometry/changes.ts';
 import { applies, fieldAt, getAt, setAt } from '../../geometry/fields.ts';
 import { type Job, stringCount } from '../../geometry/job.ts';
-import { newJob, type ReadJob, readJob, writeJob } from '../../geometry/job-file.ts';
+import { type ReadJob, readJob, writeJob } from '../../geometry/job-file.ts';
 import { formatQuantity } from '../../geometry/units.ts';
 import { begin, settle } from './begin.ts';
 import { freshId } from './keep/fresh-id.ts';
@@ -47,16 +47,22 @@ export const createBench = (beginning: Beginning) => {
     set({ ...settle(job, built), isFresh: false, past: [...past, step], future: [], drafts });
   };
 
-  const goTo = (from: 'past' | 'future', to: 'past' | 'future') => {
+  /** So many steps on, or back where it is negative, as far as there are any; what lies between is passed over. */
+  const goBy = (count: number) => {
+    const [from, to] = count < 0 ? (['past', 'future'] as const) : (['future', 'past'] as const);
     const state = get();
-    const step = state[from].at(-1);
-    if (step === undefined) return;
-    const left = {
-      [from]: state[from].slice(0, -1),
-      [to]: [...state[to], { ...step, id: state.id, isFresh: state.isFresh, job: state.job, built: state.built }],
-    };
-    const { id, isFresh } = step;
-    set({ ...settle(step.job, step.built), id, isFresh, ...left, drafts: {}, entry: undefined });
+    const left = { past: [...state.past], future: [...state.future] };
+    let now: Pick<State, 'id' | 'isFresh' | 'job' | 'built'> = state;
+    for (let k = 0; k < Math.abs(count); k++) {
+      const step = left[from].pop();
+      if (step === undefined) break;
+      const { id, isFresh, job, built } = now;
+      left[to].push({ ...step, id, isFresh, job, built });
+      now = step;
+    }
+    if (now === state) return;
+    const { id, isFresh } = now;
+    set({ ...settle(now.job, now.built), id, isFresh, ...left, drafts: {}, entry: undefined });
   };
 
   /** Another job in place of this one, which stays on the shelf. */
@@ -302,11 +308,16 @@ export const createBench = (beginning: Beginning) => {
       set({ folds: { ...get().folds, [id]: isOpen } });
     },
 
-    undo: () => goTo('past', 'future'),
-    redo: () => goTo('future', 'past'),
+    undo: () => goBy(-1),
+    redo: () => goBy(1),
+    goBy,
 
-    /** A fresh job in place of this one; `today` as year-month-day. */
-    startNew: (today: string) => load(newJob(today), words.bar.newJob),
+    /** A fresh job in place of this one, and what in it was not measured. */
+    startNew(job: Job, assumed: readonly string[] = []) {
+      load(job, words.newJob.step);
+      set({ notices: get().notices.filter(({ id }) => id !== 'open' && id !== 'new') });
+      if (assumed.length > 0) note({ id: 'new', says: words.newJob.assumed, details: assumed, fine: true });
+    },
 
     /** A job's text in place of this job, as `bring` does. */
     open: (text: string, name: string, options: { readonly isStarter?: boolean } = {}): ReadJob =>

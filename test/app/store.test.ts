@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { writeJob } from '../../geometry/job-file.ts';
+import { newJob, writeJob } from '../../geometry/job-file.ts';
 import { solvedAlternatives } from '../../src/app/alternatives.ts';
 import { createBench, numberBefore, refusedFields } from '../../src/app/store.ts';
 import { demoBench, starterJob } from './bench.ts';
@@ -228,7 +228,7 @@ describe('another job', () => {
     expect(bench.getState().id).not.toBe(id);
     bench.undo();
     expect(bench.getState()).toMatchObject({ id, isFresh: false, job: { name: 'Mine' } });
-    bench.startNew('2026-03-31');
+    bench.startNew(newJob('2026-03-31'));
     expect(bench.getState()).toMatchObject({ isFresh: true, job: { date: '2026-03-31' } });
   });
 

@@ -6,7 +6,7 @@ import { starters } from '../../src/jobs/index.ts';
 import { readPdf } from '../read-pdf.ts';
 import { readSvg } from '../read-svg.ts';
 import { openPage } from './harness.ts';
-import { desk, field, phone, text } from './page.ts';
+import { desk, field, openStarter, phone, text } from './page.ts';
 
 const drawn = (page: Page) => page.locator('.drawing').evaluateAll((all) => all.map((e) => e.innerHTML).join());
 const bytesOf = async (download: Download) => readFile(await download.path());
@@ -70,8 +70,7 @@ describe('the drawing', () => {
 
   it.each(starters)('stands for the starter $id', async ({ id, title }) => {
     const page = await openPage(desk);
-    await page.getByLabel('Starters').selectOption(id);
-    await page.getByRole('button', { name: 'Open', exact: true }).click();
+    await openStarter(page, id);
     expect(await field(page, 'Job').inputValue()).toBe(title);
     expect(await page.locator('.problems').count()).toBe(0);
     expect(await page.locator('[data-mark^="tail.gap."][data-mark$=".value"]').count()).toBeGreaterThanOrEqual(6);
@@ -190,8 +189,13 @@ describe('the job', () => {
     await settled(page);
     await page.reload();
     await expect.poll(() => field(page, 'Slot depth').inputValue()).toBe('5.1');
-    await page.getByRole('button', { name: 'New job' }).click();
-    await field(page, 'Job').fill('Next');
+    await page.getByRole('button', { name: 'New job…' }).click();
+    const asked = page.getByRole('dialog', { name: 'New job' });
+    await asked.getByRole('textbox', { name: 'Job', exact: true }).fill('Next');
+    await asked.getByRole('textbox', { name: 'Scale length', exact: true }).fill('25.4 in');
+    await asked.getByRole('button', { name: 'Begin the job' }).click();
+    expect(await field(page, 'Scale length').inputValue()).toBe('645.2');
+    await field(page, 'Slot depth').fill('4.9');
     await settled(page);
     await page.reload();
     expect(await field(page, 'Job').inputValue()).toBe('Next');

@@ -76,7 +76,7 @@ describe.each([
       await field(page, 'Thickness, centre').fill('nine');
       await field(page, 'Slot depth').fill('9.4');
       await page.getByText('How far each gauge misses').click();
-      await page.getByText('Other units').click();
+      await page.getByText('Units', { exact: true }).click();
       await look('wrong');
       await page.keyboard.press('Escape');
       await page.getByRole('button', { name: 'Save templates' }).click();

@@ -16,12 +16,11 @@ export const finding = (page: Page, check: string) => page.locator(`.findings .o
 
 /** Opens a starter in place of the demo. */
 export const openStarter = async (page: Page, id: string) => {
-  await page.getByLabel('Starters').selectOption(id);
-  await page.getByRole('button', { name: 'Open', exact: true }).click();
-  await page.waitForFunction(
-    (title) => document.title.startsWith(title),
-    starters.find((one) => one.id === id)?.title ?? '',
-  );
+  const title = starters.find((one) => one.id === id)?.title ?? '';
+  await page.getByRole('button', { name: 'New job…' }).click();
+  await page.getByRole('radio', { name: 'A starter' }).check();
+  await page.getByRole('button', { name: `Open ${title}` }).click();
+  await page.waitForFunction((name) => document.title.startsWith(name), title);
 };
 
 /** Begins a reading of the set-up, with the action at the two outer strings of the demo. */

@@ -1,23 +1,30 @@
-import { type ChangeEvent, useRef, useState } from 'react';
-import { starters } from '../../jobs/index.ts';
+import { type ChangeEvent, useRef } from 'react';
 import { saveJob } from '../save/job-file.ts';
 import { openFiles } from '../shelf/opening.ts';
 import { useKeep } from '../shelf/use-keep.ts';
+import { Steps } from '../steps/Steps.tsx';
 import { useBench } from '../use-bench.ts';
+import { three, useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
 import { BarField } from './BarField.tsx';
-import { today } from './today.ts';
-import { Lengths, OtherUnits } from './Units.tsx';
+import { Units } from './Units.tsx';
 
 const says = words.bar;
-/** What the job is, in which units, and the ways in and out of it: in cells, as in a drawing's title block. */
-export const Bar = ({ onTemplates, onShelf }: { onTemplates: () => void; onShelf: (() => void) | undefined }) => {
+
+interface BarProps {
+  readonly onTemplates: () => void;
+  readonly onNew: () => void;
+  /** Undefined where the browser keeps no jobs. */
+  readonly onShelf: (() => void) | undefined;
+}
+
+/** What the job is, in which units, the steps back and forth, and the ways in and out of it: in cells, as in a drawing's title block. */
+export const Bar = ({ onTemplates, onNew, onShelf }: BarProps) => {
   const bench = useBench();
   const keep = useKeep();
   const picker = useRef<HTMLInputElement>(null);
-
-  const [chosen, setChosen] = useState('');
-  const starter = starters.find(({ id }) => id === chosen);
+  // Where one view is shown at a time, the steps stand at the sheet, which stays in sight.
+  const hasSteps = useMedia(three);
   const open = ({ target }: ChangeEvent<HTMLInputElement>) => {
     const files = [...(target.files ?? [])];
     // So that the same file can be chosen again.
@@ -30,40 +37,17 @@ export const Bar = ({ onTemplates, onShelf }: { onTemplates: () => void; onShelf
       <h1>{words.name}</h1>
       <BarField path="name" />
       <BarField path="date" />
-      <Lengths />
-      <OtherUnits />
-      <div className="cell starters">
-        <label htmlFor="starters">{says.starters}</label>
-        <span>
-          <select id="starters" value={chosen} onChange={({ target }) => setChosen(target.value)}>
-            <option value="" disabled>
-              {says.chooseStarter}
-            </option>
-            {starters.map(({ id, title, about }) => (
-              <option key={id} value={id}>
-                {says.starter(title, about)}
-              </option>
-            ))}
-          </select>
-          {/* A list that opened what it names would replace the job at each press of an arrow key. */}
-          <button
-            type="button"
-            disabled={!starter}
-            onClick={() => starter && bench.open(starter.text, starter.title, { isStarter: true })}
-          >
-            {says.openStarter}
-          </button>
-        </span>
-      </div>
+      <Units />
+      {hasSteps && <Steps />}
       <nav className="files" aria-label={says.label}>
+        <button type="button" onClick={onNew}>
+          {says.newJob}
+        </button>
         {onShelf && (
           <button type="button" onClick={onShelf}>
             {words.shelf.button}
           </button>
         )}
-        <button type="button" onClick={() => bench.startNew(today(new Date()))}>
-          {says.newJob}
-        </button>
         <button type="button" onClick={() => picker.current?.click()}>
           {says.open}
         </button>

@@ -1,12 +1,13 @@
-import { useEffect, useRef } from 'react';
 import { type FieldInfo, fieldAt, getAt } from '../../../geometry/fields.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
+import { Drop } from './Drop.tsx';
 
-type UnitPath = 'show.length' | 'show.radius' | 'show.gauge';
+/** Radii and string gauges have units of their own, as many take them in inches while they measure in mm. */
+const paths = ['show.length', 'show.radius', 'show.gauge'] as const;
 
 /** One unit out of three. */
-const UnitChoice = ({ path }: { path: UnitPath }) => {
+const UnitChoice = ({ path }: { path: (typeof paths)[number] }) => {
   const bench = useBench();
   const { label, choices = {} } = fieldAt(path) as FieldInfo;
   const now = useBenchState((state) => getAt(state.job, path));
@@ -25,34 +26,11 @@ const UnitChoice = ({ path }: { path: UnitPath }) => {
   );
 };
 
-export const Lengths = () => <UnitChoice path="show.length" />;
-
-/** The units of radii and string gauges, which many take in inches while they measure in mm. */
-export const OtherUnits = () => {
-  const details = useRef<HTMLDetailsElement>(null);
-  // It lies over the page while it is open: a press beside it, or Escape, closes it.
-  useEffect(() => {
-    const close = () => details.current?.removeAttribute('open');
-    const onPress = ({ target }: PointerEvent) => {
-      if (target instanceof Node && !details.current?.contains(target)) close();
-    };
-    const onKey = ({ key }: KeyboardEvent) => {
-      if (key === 'Escape') close();
-    };
-    document.addEventListener('pointerdown', onPress);
-    document.addEventListener('keydown', onKey);
-    return () => {
-      document.removeEventListener('pointerdown', onPress);
-      document.removeEventListener('keydown', onKey);
-    };
-  }, []);
-  return (
-    <details className="other-units" ref={details}>
-      <summary>{words.bar.otherUnits}</summary>
-      <div>
-        <UnitChoice path="show.radius" />
-        <UnitChoice path="show.gauge" />
-      </div>
-    </details>
-  );
-};
+/** The units behind one button. */
+export const Units = () => (
+  <Drop title={words.bar.units}>
+    {paths.map((path) => (
+      <UnitChoice key={path} path={path} />
+    ))}
+  </Drop>
+);

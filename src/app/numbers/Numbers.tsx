@@ -1,7 +1,6 @@
 import { Fragment } from 'react';
 import { applies, type FieldGroup, fieldGroups } from '../../../geometry/fields.ts';
 import { useBenchState } from '../use-bench.ts';
-import { three, useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
 import { Field } from './Field.tsx';
 import { Fold } from './Fold.tsx';
@@ -9,7 +8,6 @@ import { Frets } from './Frets.tsx';
 import { List } from './List.tsx';
 import type { ListPath } from './lists.ts';
 import { usageOf } from './optional.ts';
-import { Steps } from './Steps.tsx';
 
 /** The bar shows the job's name, its date and the units; strings, set-up and ranges have places of their own, and what stands in lists. */
 const elsewhere =
@@ -85,10 +83,8 @@ const Group = ({ group }: { group: FieldGroup }) => {
 
 /** Every number of the job in the order in which it is taken on the bench. */
 export const Numbers = () => {
-  const hasThree = useMedia(three);
   return (
     <section className="numbers" aria-label={words.numbers.label}>
-      {hasThree && <Steps />}
       <div className="groups">
         {groups.map((group) => (
           <Group key={group.id} group={group} />

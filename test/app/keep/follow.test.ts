@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Job } from '../../../geometry/job.ts';
+import { newJob } from '../../../geometry/job-file.ts';
 import { type Database, openDatabase } from '../../../src/app/keep/database.ts';
 import { type Channel, follow } from '../../../src/app/keep/follow.ts';
 import { addJob, cardsOf, jobOf, removeJobs, statesOf } from '../../../src/app/keep/shelf.ts';
@@ -96,7 +97,7 @@ describe('a job at the bench', () => {
     const one = await windowOf();
     one.bench.put('bridge.thickness', 8.6);
     const first = one.bench.getState().id;
-    one.bench.startNew('2026-01-01');
+    one.bench.startNew(newJob('2026-01-01'));
     one.bench.put('name', 'Second');
     await settled([one]);
     expect((await cardsOf(db)).map(({ name }) => name).sort()).toEqual([workedExample().name, 'Second'].sort());
