@@ -59,7 +59,13 @@ export const inSight = <T extends { readonly text: string }>(line: readonly T[])
   return apart.map(({ level, parts, order }) => ({ parts, toLeft: level % 2 === 1, order }));
 };
 
-type Words = Stretch<{ readonly text: string }>;
+/** Some characters, and what draws them where not all are drawn by the same. */
+interface Written {
+  readonly text: string;
+  readonly by?: unknown;
+}
+
+type Words = Stretch<Written>;
 
 /** What stretches say, in reading order. */
 export const textOf = (stretches: readonly Words[]): string =>
@@ -68,19 +74,29 @@ export const textOf = (stretches: readonly Words[]): string =>
     .flatMap(({ parts }) => parts.map((part) => part.text))
     .join('');
 
-/**
- * Whether stretches that are written from left to right as they are seen read as they were typed to a program that turns them back by the same algorithm. Such
- * programs see no paragraph: they take letters to run to the left as a whole when at least three in ten do.
- */
-const readsBack = (stretches: readonly Words[]): boolean => {
-  const seen = stretches.flatMap((one) => {
-    const letters = [...textOf([one])];
-    return one.toLeft ? letters.reverse() : letters;
-  });
+/** What a program makes of characters that it finds side by side: it sees no paragraph, and takes them to run to the left as a whole when at least three in ten do. */
+const turnedBack = (seen: readonly string[]): string => {
   const share = seen.filter((character) => readsToLeft(character)).length / seen.length;
   const text = seen.join('');
   const order = getReorderedIndices(text, getEmbeddingLevels(text, share < 0.3 ? 'ltr' : 'rtl'));
-  return order.map((index) => text[index]).join('') === textOf(stretches);
+  return order.map((index) => text[index]).join('');
+};
+
+/**
+ * Whether stretches that are written from left to right as they are seen read as they were typed to a program that turns them back by the same algorithm, each
+ * font's characters by themselves.
+ */
+const readsBack = (stretches: readonly Words[]): boolean => {
+  const runs: { by: unknown; seen: string[] }[] = [];
+  for (const { parts, toLeft } of stretches) {
+    for (const { text, by } of toLeft ? parts.toReversed() : parts) {
+      const seen = toLeft ? [...text].reverse() : [...text];
+      const last = runs.at(-1);
+      if (last && last.by === by) last.seen.push(...seen);
+      else runs.push({ by, seen });
+    }
+  }
+  return runs.map(({ seen }) => turnedBack(seen)).join('') === textOf(stretches);
 };
 
 /** At most so many stretches are taken as one, so that a long line takes no long time. */

@@ -197,6 +197,11 @@ describe('texts', () => {
     );
     expect(file.pages[0]?.texts.map((t) => t.text).join('')).toBe('Bridge ⤀⤁ [U+6728] [U+6728]⤀');
     expect(lacking).toEqual(['木']);
+    // Letters that run to the left stay behind what stands before them, whoever draws that.
+    const mixed = await readPdf(
+      await toPdf([page([text('a', 'Bridge ⤀ for שלום')])], { ...options, fonts: { ...fonts, other } }),
+    );
+    expect(mixed.pages[0]?.texts.map((t) => t.text).join('')).toBe('Bridge ⤀ for שלום');
   });
 
   it('are drawn as a picture where no font has them, within the room measured for them, on their baseline', async () => {
