@@ -4,7 +4,7 @@ import { type Job, type JobString, jobFormat, jobSchema, jobVersion, notTaken } 
 import { refusal } from './job-words.ts';
 import { migrate } from './migrations/index.ts';
 import type { Problem } from './problem.ts';
-import { cut, infinities, readJson, traps } from './read-json.ts';
+import { cut, faultsIn, longestFile, readJson } from './read-json.ts';
 import { jsonSchemaOf } from './schema/json-schema.ts';
 import { inOrder, presets, problemAt, problemsOf, repeatedKeys, unknownKeys } from './schema-walk.ts';
 import { MM_PER_INCH } from './units.ts';
@@ -36,8 +36,8 @@ export function validateJob(value: unknown): ReadJob {
       value,
       'This is no Sagitta job: a job is a group of values in braces. Choose a file that Sagitta saved.',
     );
-  const trapped = traps(value, []);
-  if (trapped.length > 0) return refuse(trapped);
+  const { traps, infinities } = faultsIn(value);
+  if (traps.length > 0) return refuse(traps);
   if (value.format !== jobFormat) {
     return wholeFile(
       value.format,
@@ -68,8 +68,13 @@ export function validateJob(value: unknown): ReadJob {
   const job = read.data as Job;
   const repeated = repeatedKeys(jobSchema, job, []);
   if (repeated.length > 0) return refuse(repeated);
-  const endless = infinities(job);
-  if (endless.length > 0) return refuse(endless);
+  if (infinities.length > 0) return refuse(infinities);
+  const { length } = JSON.stringify(job);
+  if (length > longestFile)
+    return wholeFile(
+      '…',
+      `Written to a file, the job would have ${length} characters; a job has at most ${longestFile}. Take out of it what Sagitta does not know.`,
+    );
   return { ok: true, job, unknown: unknownKeys(jobSchema, now) };
 }
 
@@ -79,8 +84,12 @@ export function readJob(text: string): ReadJob {
   return read.ok ? validateJob(read.value) : refuseFor(read.problem);
 }
 
-/** A job file's text: JSON by the line, in the schema's order, unknown keys last; it ends in a line break. */
-export const writeJob = (job: Job): string => `${JSON.stringify(inOrder(jobSchema, job), null, 2)}\n`;
+/** A job file's text: JSON by the line (on one line where it would else be too long to be read again), in the schema's order, unknown keys last; it ends in a line break. */
+export function writeJob(job: Job): string {
+  const ordered = inOrder(jobSchema, job);
+  const text = `${JSON.stringify(ordered, null, 2)}\n`;
+  return text.length > longestFile ? JSON.stringify(ordered) : text;
+}
 
 /** Why a value is refused at its field of a job (or of what else `root` describes), in one sentence; undefined if it may stand there. Throws a RangeError where no field is. */
 export function checkField(path: string, value: unknown, root: z.core.$ZodType = jobSchema): string | undefined {

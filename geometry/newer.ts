@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
-import { itemOf, schemaAt } from './fields.ts';
+import { itemOf, schemaAt, shapeOf } from './fields.ts';
 import { type Job, jobFormat, jobSchema, jobVersion } from './job.ts';
 import { isNewer, validateJob } from './job-file.ts';
-import { readJson, traps } from './read-json.ts';
+import { faultsIn, readJson } from './read-json.ts';
 import { filledIn, presets } from './schema-walk.ts';
 
 type Bag = Readonly<Record<string, unknown>>;
@@ -23,6 +23,16 @@ const rounds = 4;
 
 /** At most so many places are put right in a round. */
 const mostReplaced = 400;
+
+const mostItems = 1000;
+
+/** Whether one of the job's lists holds more than any version's would. */
+const hasMasses = (schema: z.core.$ZodType, value: unknown): boolean => {
+  const item = itemOf(schema);
+  if (item !== undefined && Array.isArray(value))
+    return value.length > mostItems || value.some((part) => hasMasses(item, part));
+  return isBag(value) && Object.entries(shapeOf(schema) ?? {}).some(([key, part]) => hasMasses(part, value[key]));
+};
 
 /** What stands at the place put right: its preset, or, of what has none, nothing. */
 const putRight = (value: unknown, keys: readonly PropertyKey[], at: readonly string[]): unknown => {
@@ -55,7 +65,8 @@ export function readNewer(text: string): Understood | undefined {
   const read = readJson(text, 'job');
   if (!read.ok || !isBag(read.value)) return undefined;
   const { format, version } = read.value;
-  if (format !== jobFormat || !isNewer(version) || traps(read.value, []).length > 0) return undefined;
+  if (format !== jobFormat || !isNewer(version) || faultsIn(read.value).traps.length > 0) return undefined;
+  if (hasMasses(jobSchema, read.value)) return undefined;
   let value = filledIn(jobSchema, { ...read.value, version: jobVersion });
   const replaced: string[] = [];
   for (let round = 0; round < rounds; round += 1) {

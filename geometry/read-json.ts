@@ -3,7 +3,8 @@ import type { Problem } from './problem.ts';
 
 /** The longest file of one job, in UTF-16 units: the fullest that the schema allows has 380,000, and one of this length is read at once. */
 export const longestFile = 500_000;
-const deepest = 50;
+/** How deep the values of a job may lie. */
+export const deepestFile = 50;
 
 /** A value cut short for a person. */
 export function cut(value: unknown): unknown {
@@ -42,42 +43,43 @@ function placeIn(text: string, error: unknown): string {
 /** A path that a file made up, as it may stand before a person: cleaned, and cut where it is long. */
 export const shownPath = (path: string): string => {
   const clean = cleanName(path.slice(0, 400));
+  if (clean === '') return '“”';
   return clean.length > 80 ? `${cleanName(clean.slice(0, 80))}…` : clean;
 };
 
 /** At most so many of a kind are told: more say nothing new. */
 const mostTold = 50;
 
-/** Values nested too deeply (or for ever), and keys that would reach an object's prototype, told by their path. */
-export function traps(value: unknown, path: readonly string[]): readonly Problem[] {
-  const problems: Problem[] = [];
-  walk(value, [...path], (part, at) => {
-    const says =
-      at.at(-1) === '__proto__'
-        ? 'A key may not be called “__proto__”; take it out of the file.'
-        : at.length > deepest && typeof part === 'object' && part !== null
-          ? `The values are nested more than ${deepest} deep; a job never is.`
-          : undefined;
-    if (says !== undefined) problems.push({ path: shownPath(at.join('.')), value: '…', says });
-    return problems.length === mostTold ? 'stop' : says === undefined ? 'on' : 'past';
-  });
-  return problems;
+/** What no plain value from a file may hold. */
+export interface Faults {
+  /** Values nested too deeply (or for ever), and keys that would reach an object's prototype: nothing else may be done with such a value. */
+  readonly traps: readonly Problem[];
+  /** Numbers beyond all that can be kept, such as 1e999: JSON allows them, but reads them as infinite and cannot write that (RFC 8259, 6). */
+  readonly infinities: readonly Problem[];
 }
 
-/** Numbers beyond all that can be kept, such as 1e999: JSON allows them, but reads them as infinite and cannot write that (RFC 8259, 6). */
-export function infinities(value: unknown): readonly Problem[] {
-  const problems: Problem[] = [];
+/** The faults of a plain value, told by their path; of each kind 50 at most. */
+export function faultsIn(value: unknown): Faults {
+  const traps: Problem[] = [];
+  const infinities: Problem[] = [];
   walk(value, [], (part, at) => {
-    if (part !== Number.POSITIVE_INFINITY && part !== Number.NEGATIVE_INFINITY) return 'on';
-    const path = shownPath(at.join('.'));
-    problems.push({
-      path,
-      value: part,
-      says: `${path} is a number too large to be kept; those up to 1.7e308 are. Write it smaller, or take it out.`,
-    });
-    return problems.length === mostTold ? 'stop' : 'on';
+    if (part === Number.POSITIVE_INFINITY || part === Number.NEGATIVE_INFINITY) {
+      const path = shownPath(at.join('.'));
+      const says = `${path} is a number too large to be kept; those up to 1.7e308 are. Write it smaller, or take it out.`;
+      if (infinities.length < mostTold) infinities.push({ path, value: part, says });
+      return 'on';
+    }
+    const says =
+      at[at.length - 1] === '__proto__'
+        ? 'A key may not be called “__proto__”; take it out of the file.'
+        : at.length > deepestFile && typeof part === 'object' && part !== null
+          ? `The values are nested more than ${deepestFile} deep; a job never is.`
+          : undefined;
+    if (says === undefined) return 'on';
+    traps.push({ path: shownPath(at.join('.')), value: '…', says });
+    return traps.length === mostTold ? 'stop' : 'past';
   });
-  return problems;
+  return { traps, infinities };
 }
 
 /** Goes through a value and all that is in it; `look` says whether to go on into this part, past it, or to stop for good. The path is one list that changes on the way. */
@@ -101,16 +103,15 @@ function walk(
   return true;
 }
 
-/** An open bracket of a text: of a group, its keys so far and the last of them; of a list, the place in it. */
-type Open = { readonly keys: Set<string>; at: string } | { readonly keys: undefined; at: number };
-
 /**
  * The path of the first key that stands twice in one group of a text that is JSON: the parser would take the last one and say nothing of the other (RFC 8259, 4). Read mark by mark, so that it costs
- * no stack and a time that grows with the text and no faster.
+ * no stack, and a time that grows with the text and no faster.
  */
 function repeatedKey(json: string): string | undefined {
-  const open: Open[] = [];
-  let here: Open | undefined;
+  /** For each open bracket, from the outermost: the keys so far of a group, none of a list; and the last key, or the place in the list. */
+  const keys: (Set<string> | undefined)[] = [];
+  const at: (string | number)[] = [];
+  let deep = -1;
   let isKey = false;
   for (let i = 0; i < json.length; i++) {
     const mark = json[i];
@@ -122,24 +123,25 @@ function repeatedKey(json: string): string | undefined {
         isEscaped = true;
         i++;
       }
-      if (!isKey || here?.keys === undefined) continue;
+      const known = keys[deep];
+      if (!isKey || known === undefined) continue;
       // As the parser reads it: the same key may be written in several ways.
       const key = isEscaped ? String(JSON.parse(json.slice(from, i + 1))) : json.slice(from + 1, i);
-      here.at = key;
-      if (here.keys.has(key)) return open.map(({ at }) => at).join('.');
-      here.keys.add(key);
+      at[deep] = key;
+      if (known.has(key)) return at.slice(0, deep + 1).join('.');
+      known.add(key);
       isKey = false;
     } else if (mark === '{' || mark === '[') {
       isKey = mark === '{';
-      here = isKey ? { keys: new Set(), at: '' } : { keys: undefined, at: 0 };
-      open.push(here);
+      deep += 1;
+      keys[deep] = isKey ? new Set() : undefined;
+      at[deep] = isKey ? '' : 0;
     } else if (mark === '}' || mark === ']') {
-      open.pop();
-      here = open.at(-1);
+      deep -= 1;
       isKey = false;
-    } else if (mark === ',' && here) {
-      if (here.keys === undefined) here.at += 1;
-      else isKey = true;
+    } else if (mark === ',') {
+      isKey = keys[deep] !== undefined;
+      if (!isKey) at[deep] = Number(at[deep]) + 1;
     }
   }
   return undefined;
@@ -170,7 +172,7 @@ export type ReadJson =
   | { readonly ok: false; readonly problem: Problem };
 
 /** Reads a file's text as JSON; `what` it should be, such as a job, is said of one that is not. Never throws, and costs no stack for a hostile one. */
-export function readJson(text: string, what: string, longest = longestFile): ReadJson {
+export function readJson(text: string, what: string, { longest = longestFile, deepest = deepestFile } = {}): ReadJson {
   const refuse = (value: unknown, says: string): ReadJson => ({ ok: false, problem: { path: '', value, says } });
   const choose = `Choose a ${what} file that Sagitta saved.`;
   if (text.length > longest) {
@@ -188,7 +190,7 @@ export function readJson(text: string, what: string, longest = longestFile): Rea
     return refuse(json.slice(0, 40), `The file is not JSON: it cannot be read${placeIn(json, error)}. ${choose}`);
   }
   const repeated = repeatedKey(json);
-  if (repeated === undefined) return { ok: true, value: withoutMinusZero(value) };
+  if (repeated === undefined) return { ok: true, value: json.includes('-0') ? withoutMinusZero(value) : value };
   const path = shownPath(repeated);
   const says = `The key “${path}” stands twice in the file, and only one of the two can be meant. Take one out.`;
   return { ok: false, problem: { path, value: '…', says } };

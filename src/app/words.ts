@@ -196,6 +196,8 @@ export const words = {
     noShelf: 'It is no file of a shelf. Choose a file that Sagitta saved.',
     newerShelf: (found: string, known: number) =>
       `It was written by a newer Sagitta: version ${found}, and this one reads version ${known}. Open it with a newer Sagitta.`,
+    oddShelf: (known: number) =>
+      `It does not say of which version it is: its "version" would be ${known}. Choose a file that Sagitta saved.`,
     tooMany: (count: number, most: number) => `It holds ${count} jobs; at most ${most} are read at once. Split it.`,
     noJob: 'no job stands there',
     refused: (number: number, name: string, why: string) => `Job ${number}${name === '' ? '' : `, ${name}`}: ${why}`,

@@ -3,7 +3,7 @@ import { keyPattern } from '../../geometry/job.ts';
 import { refusal } from '../../geometry/job-words.ts';
 import { quote } from '../../geometry/names.ts';
 import type { Problem } from '../../geometry/problem.ts';
-import { cut, infinities, readJson, shownPath, traps } from '../../geometry/read-json.ts';
+import { cut, faultsIn, readJson, shownPath } from '../../geometry/read-json.ts';
 import { jsonSchemaOf } from '../../geometry/schema/json-schema.ts';
 import {
   filledIn,
@@ -103,8 +103,8 @@ export function validateShop(value: unknown): ReadShop {
       isBag(value) ? value.format : value,
       `These are no settings of a shop: they would say "format": "${shopFormat}" of themselves${isBag(value) && typeof value.format === 'string' ? `, but say ${quote(value.format)}` : ''}. Choose a file that Sagitta saved.`,
     );
-  const trapped = traps(value, []);
-  if (trapped.length > 0) return refuse(trapped);
+  const { traps, infinities } = faultsIn(value);
+  if (traps.length > 0) return refuse(traps);
   const { version = shopVersion } = value;
   if (version !== shopVersion)
     return refuseFor(
@@ -126,14 +126,13 @@ export function validateShop(value: unknown): ReadShop {
     );
   const repeated = repeatedKeys(shopSchema, whole, []);
   if (repeated.length > 0) return refuse(repeated);
-  const endless = infinities(whole);
-  if (endless.length > 0) return refuse(endless);
+  if (infinities.length > 0) return refuse(infinities);
   return { ok: true, shop: read.data as Shop, unknown: unknownKeys(shopSchema, whole) };
 }
 
 /** Reads a settings file's text. What it is not is said first; then every problem in it. Never throws. */
 export function readShop(text: string): ReadShop {
-  const read = readJson(text, 'settings', longestShop);
+  const read = readJson(text, 'settings', { longest: longestShop });
   return read.ok ? validateShop(read.value) : refuse([read.problem]);
 }
 

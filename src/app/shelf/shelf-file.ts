@@ -1,7 +1,7 @@
 import type { Job } from '../../../geometry/job.ts';
 import { validateJob } from '../../../geometry/job-file.ts';
 import { quote } from '../../../geometry/names.ts';
-import { readJson, traps } from '../../../geometry/read-json.ts';
+import { deepestFile, readJson } from '../../../geometry/read-json.ts';
 import type { Place } from '../keep/database.ts';
 import { version } from '../version.ts';
 import { words } from '../words.ts';
@@ -15,6 +15,8 @@ export const shelfVersion = 1;
 /** The longest such file, in UTF-16 units. */
 export const longestShelf = 60_000_000;
 const mostJobs = 20_000;
+/** How deep in it a job lies. */
+const around = 3;
 
 /** A job as the shelf holds it. */
 export interface Shelved {
@@ -41,23 +43,26 @@ const isBag = (value: unknown): value is Readonly<Record<string, unknown>> =>
 /** Reads such a file: every job in it that can be read, and why each other one cannot. `pause` is awaited between jobs, so that a large one holds nothing up. Never rejects. */
 export const readShelf = async (text: string, pause: () => Promise<void>): Promise<ReadShelf> => {
   const says = (what: string): ReadShelf => ({ ok: false, says: what });
-  const read = readJson(text, 'shelf', longestShelf);
+  const read = readJson(text, 'shelf', { longest: longestShelf, deepest: deepestFile + around });
   if (!read.ok) return says(read.problem.says);
   const { value } = read;
   if (!isBag(value) || value.format !== shelfFormat || !Array.isArray(value.jobs)) return says(words.shelf.noShelf);
-  if (typeof value.version !== 'number' || value.version > shelfVersion)
-    return says(words.shelf.newerShelf(String(value.version), shelfVersion));
+  if (value.version !== shelfVersion)
+    return says(
+      Number.isSafeInteger(value.version) && Number(value.version) > shelfVersion
+        ? words.shelf.newerShelf(String(value.version), shelfVersion)
+        : words.shelf.oddShelf(shelfVersion),
+    );
   if (value.jobs.length > mostJobs) return says(words.shelf.tooMany(value.jobs.length, mostJobs));
   const jobs: Shelved[] = [];
   const refused: string[] = [];
   for (const [k, one] of value.jobs.entries()) {
     await pause();
-    const trapped = traps(one, ['jobs', String(k)]);
-    const job = isBag(one) && trapped.length === 0 ? validateJob(one.job) : undefined;
+    const job = isBag(one) ? validateJob(one.job) : undefined;
     if (job?.ok && isBag(one)) jobs.push({ job: job.job, place: isPlace(one.place) ? one.place : 'shelf' });
     else {
       const name = isBag(one) && isBag(one.job) && typeof one.job.name === 'string' ? quote(one.job.name) : '';
-      const why = trapped[0]?.says ?? (job?.ok === false ? job.problems[0]?.says : undefined) ?? words.shelf.noJob;
+      const why = (job?.ok === false ? job.problems[0]?.says : undefined) ?? words.shelf.noJob;
       refused.push(words.shelf.refused(k + 1, name, why));
     }
   }

@@ -3,7 +3,7 @@ import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { setAt } from '../../../geometry/fields.ts';
 import { type Job, jobVersion } from '../../../geometry/job.ts';
-import { writeJob } from '../../../geometry/job-file.ts';
+import { readJob, writeJob } from '../../../geometry/job-file.ts';
 import { type Database, openDatabase } from '../../../src/app/keep/database.ts';
 import { follow } from '../../../src/app/keep/follow.ts';
 import type { Keep } from '../../../src/app/keep/keep.ts';
@@ -116,7 +116,19 @@ describe('a shelf’s file', () => {
     expect(bench.getState().job.name).toBe(workedExample().name);
   });
 
+  it('brings back the deepest job that can be opened', async () => {
+    const deep = JSON.parse(`${'['.repeat(49)}${']'.repeat(49)}`);
+    const job = { ...named('Deep'), other: deep } as Job;
+    expect(readJob(writeJob(job)).ok).toBe(true);
+    expect(await readShelf(text([{ job, place: 'shelf' }]), nothing)).toMatchObject({ ok: true, refused: [] });
+  });
+
   it('with jobs that cannot be read brings the others, and says why', async () => {
+    for (const version of ['', '"version":0,', '"version":"1",'])
+      expect(await readShelf(`{"format":"sagitta-shelf",${version}"jobs":[]}`, nothing)).toMatchObject({
+        ok: false,
+        says: expect.stringContaining('does not say of which version'),
+      });
     const bad = { ...named('Bad'), bridge: 3 };
     const read = await readShelf(text([{ job: named('Good'), place: 'shelf' }, { job: bad }, 7]), nothing);
     expect(read).toMatchObject({ ok: true, jobs: [{ job: { name: 'Good' } }] });
