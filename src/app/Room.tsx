@@ -1,8 +1,9 @@
-import { lazy, type ReactNode, Suspense, useEffect, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect, useRef, useState } from 'react';
 import type { BrokenPart } from './crash/Broken.tsx';
 import { Guard } from './crash/Guard.tsx';
 import { AskContext, type Asked } from './figures/ask.ts';
 import { firstWords as words } from './first-words.ts';
+import type { HeldShop } from './save/Templates.tsx';
 import { Sheet } from './sheet/Sheet.tsx';
 import { useKeep } from './shelf/use-keep.ts';
 import { useBenchState } from './use-bench.ts';
@@ -11,6 +12,7 @@ import { type Parts, PartsContext } from './use-parts.ts';
 /** Loaded when they are first asked for. */
 const Shelf = lazy(async () => ({ default: (await import('./shelf/Shelf.tsx')).Shelf }));
 const NewJob = lazy(async () => ({ default: (await import('./newjob/NewJob.tsx')).NewJob }));
+const Templates = lazy(async () => ({ default: (await import('./save/Templates.tsx')).Templates }));
 
 /** The order in which the page is put up, so that no step takes long: the drawing; what is typed; the strings and the set-up; what comes of it all. */
 export const steps = { drawing: 0, numbers: 1, works: 2, results: 3 } as const;
@@ -22,6 +24,7 @@ export const Room = ({ parts, step = steps.results }: { parts?: Parts; step?: nu
   const job = useBenchState((state) => state.job);
   const keep = useKeep();
   const [isSaving, setSaving] = useState(false);
+  const shop = useRef<HeldShop>({});
   const [isShelfOpen, setShelfOpen] = useState(false);
   const [isBeginning, setBeginning] = useState(false);
   const [asked, setAsked] = useState<Asked | undefined>();
@@ -84,7 +87,15 @@ export const Room = ({ parts, step = steps.results }: { parts?: Parts; step?: nu
               </div>
             </div>
           </main>
-          {parts && isSaving && guarded('dialog', <parts.Templates onClose={closeSaving} />, closeSaving)}
+          {parts &&
+            isSaving &&
+            guarded(
+              'dialog',
+              <Suspense>
+                <Templates keep={keep} held={shop.current} onClose={closeSaving} />
+              </Suspense>,
+              closeSaving,
+            )}
           {parts &&
             isBeginning &&
             guarded(

@@ -12,7 +12,6 @@ import { Help } from './numbers/Help.tsx';
 import { Numbers } from './numbers/Numbers.tsx';
 import { Strings } from './numbers/Strings.tsx';
 import { Outcome } from './outcome/Outcome.tsx';
-import { Templates } from './save/Templates.tsx';
 import { SetUp } from './setup/SetUp.tsx';
 import { Alternatives } from './sheet/Alternatives.tsx';
 import { Hands } from './sheet/Hands.tsx';
@@ -50,7 +49,6 @@ export const parts = {
   Steps,
   Strings,
   Summary,
-  Templates,
   ToolOver,
   ToolPanel,
   TrueSize,

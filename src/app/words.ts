@@ -752,29 +752,72 @@ export const words = {
   templates: {
     title: 'Save templates',
     paper: 'Paper',
-    pieces: 'Templates',
-    faceUp: (face: string) => `lies with the ${face}`,
-    pdf: 'PDF',
-    pdfSays: 'All templates at true size on the paper chosen, with check bars on every sheet.',
+    parts: 'Ways to paper and cutter',
+    tabs: { pieces: 'Templates', pages: 'Pages', printer: 'Printer', cutter: 'Cutter', settings: 'Settings' },
+    pdf: 'Save PDF',
+    pdfSays: (printer?: string) =>
+      printer === undefined
+        ? 'The ticked templates at true size, check bars on every sheet. Not corrected for any printer.'
+        : `The ticked templates at true size, check bars on every sheet. Corrected for ${printer}.`,
     svgViews: 'SVG, three views',
     svgViewsSays: 'The working drawing on one page, at true size.',
     svgPiece: 'SVG',
     svgPieceOf: (title: string) => `SVG, ${title}`,
+    cutPiece: 'For the cutter',
+    cutPieceOf: (title: string) => `For the cutter, ${title}`,
     stop: 'Stop',
     close: 'Close',
-    done: (file: string) => `${file} is saved.`,
+    done: (files: readonly string[]) =>
+      files.length > 3
+        ? `${files.length} files are saved, from ${files[0]} to ${files.at(-1)}.`
+        : `${and(files)} ${files.length === 1 ? 'is' : 'are'} saved.`,
     lacking: (characters: readonly string[]) =>
       `No font on this device has ${characters.slice(0, 12).join(' ')}${characters.length > 12 ? ' …' : ''}: the PDF has the code${characters.length === 1 ? '' : 's'} in place of ${characters.length === 1 ? 'it' : 'them'}. Install a font that has ${characters.length === 1 ? 'it' : 'them'}, and save again.`,
     stopped: 'Stopped; nothing was saved.',
     failed: (why: string) => `Nothing was saved. ${why}`,
+    noWorker: 'The part that draws sheets and writes PDF files could not be started. Reload the page.',
+    noFont: (status: number) => `The font could not be fetched (${status}). Check the connection and try again.`,
+    noneTicked: 'No template is ticked, so there is nothing to print. Tick one at least.',
     steps: {
-      fonts: 'Fetching the fonts…',
-      solve: 'Working out the numbers…',
-      lay: 'Laying the templates on sheets…',
-      write: 'Writing the file…',
+      fonts: () => 'Fetching the fonts…',
+      solve: () => 'Working out the numbers…',
+      draw: (n: number, of: number, title: string) => `Drawing template ${n} of ${of}: ${title}…`,
+      lay: () => 'Laying the templates on sheets…',
+      write: (n: number, of: number) => `Writing sheet ${n} of ${of}…`,
+      cut: (n: number, of: number, title: string) => `Following template ${n} of ${of}: ${title}…`,
     },
     stale:
       'These numbers cannot be built yet, so there is nothing to save. Put right first what the list above the drawing names.',
+
+    set: 'Which are printed',
+    usualSet: 'Usual set',
+    all: 'All',
+    none: 'None',
+    ticked: (n: number, of: number) => `${n} of ${of} ticked`,
+    faceUp: (face: string) => `Face up: ${face}.`,
+    picture: (title: string) => `Drawing of ${title}`,
+    copies: (title: string) => `Copies of ${title}`,
+    fewer: (title: string) => `One fewer of ${title}`,
+    more: (title: string) => `One more of ${title}`,
+    notHere: 'Not of this job',
+
+    pagesLabel: 'Pages as they are printed',
+    pageKeys: (says: string) => `${says}. Page Up and Page Down turn the pages.`,
+    laying: 'Laying out the pages…',
+    sheets: (n: number, paper: string) => `${n === 1 ? 'One sheet' : `${n} sheets`} of ${paper}.`,
+    parted: (titles: readonly (readonly [title: string, pages: number])[]) =>
+      `Larger than the paper, and parted over pages that join: ${and(titles.map(([title, n]) => `${title} over ${n}`))}.`,
+    page: 'Page',
+    pageSays: (n: number, of: number, titles: string) => `Page ${n} of ${of}: ${titles}`,
+    earlier: 'Page before',
+    later: 'Next page',
+    fitted: 'Whole page',
+    trueSize: 'True size',
+    isTrue: 'As large as on paper, by the measurement of this screen.',
+    nearlyTrue: 'Nearly as large as on paper: this screen was not measured.',
+    measure: 'Measure this screen',
+    measureAgain: 'Measure it anew',
+
     cautionsTitle: 'Before you cut',
     cautions: [
       'Measure the check bars on every print first: a template is only as true as its print. Print at 100 %, without “fit to page”.',
@@ -783,5 +826,99 @@ export const words = {
       'Slacken the strings before you work on the bridge, and protect your eyes.',
       'Follow local rules, and ask a qualified repairer if in doubt.',
     ],
+  },
+
+  shop: {
+    about: 'Paper, tools and printers belong to the bench, not to the job. They are kept on this device.',
+    aboutUnkept:
+      'Paper, tools and printers belong to the bench, not to the job. This browser keeps nothing: they last till the page is left. Save them as a file.',
+    groups: {
+      paper: 'Paper',
+      router: 'Router and slot guide',
+      mask: 'Finish mask',
+      sections: 'Profiles of sections',
+      caul: 'Cauls',
+      gauges: 'Radius gauges',
+      cutter: 'What the cutter follows',
+      cut: 'Lines to cut',
+      drill: 'Holes to drill',
+      fold: 'Lines to fold',
+      show: 'Lines only shown',
+    } as Readonly<Record<string, string>>,
+    lists: {
+      'gauges.list': { label: 'Gauges of the bench', one: (n: number) => `gauge ${n}`, toAdd: 'gauge to add' },
+      'sections.stations': { label: 'Sections listed', one: (n: number) => `section ${n}`, toAdd: 'section to add' },
+    } as Readonly<Record<string, { label: string; one: (n: number) => string; toAdd: string }>>,
+    nameIn: (label: string, of: string) => `${label}, ${of}`,
+    nothingListed: 'None yet.',
+    add: 'Add',
+    addTo: (list: string) => `Add to ${list}`,
+    remove: 'Remove',
+    removeOne: (name: string) => `Remove ${name}`,
+    most: (n: number) => `There is room for ${n}.`,
+    usual: (range: string) => `Usual: ${range}.`,
+    refused: (field: string, value: string) =>
+      `${field}: what is typed cannot be used; the templates are drawn with ${value}.`,
+    save: 'Save settings',
+    open: 'Open settings…',
+    file: 'sagitta-shop.json',
+    saved: (file: string) => `${file} is saved.`,
+    opened: (file: string) => `The settings of “${file}” are in force.`,
+    openedKeeping: (file: string, keys: readonly string[]) =>
+      `The settings of “${file}” are in force. These keys are not known, and kept as they are: ${and(keys)}.`,
+    notOpened: (file: string, problems: readonly string[]) =>
+      `“${file}” was not opened, and your settings stand as they were. ${problems.join(' ')}`,
+    tooLarge: 'It is larger than any file of settings.',
+    back: 'Put the earlier settings back',
+    isBack: 'The earlier settings are back.',
+    unread: (problems: readonly string[]) =>
+      `The settings kept on this device cannot be read, so those of a new bench stand here; the kept ones are overwritten with your first change. ${problems.join(' ')}`,
+    saveUnread: 'Save what is kept of them',
+    trouble: (why: string) =>
+      `The settings could not be kept in this browser (${why}). They last till the page is left: save them as a file.`,
+  },
+
+  proof: {
+    about:
+      'Print a page at 100 %, measure its check bars, and type what they read. What the printer draws too long or too short is then made up for.',
+    printer: 'Printer',
+    notProved: 'not proved: printed as it is',
+    name: 'Name of a printer to add',
+    add: 'Add',
+    noName: 'Type what the printer is called at the bench.',
+    nameTaken: (name: string) => `There is a printer called “${name}” already. Choose it, or type another name.`,
+    full: (n: number) => `There is room for ${n} printers. Remove one first.`,
+    unnamed: 'unnamed printer',
+    remove: 'Remove this printer',
+    first: 'Choose a printer, or add one, to prove its print.',
+    notYet: 'It was not proved yet: pages are printed as they are.',
+    proved: (date: string, correction: string) =>
+      `Proved on ${date}. Pages are corrected: ${correction}, on an upright sheet.`,
+    provedTrue: (date: string) => `Proved on ${date}: its print is true, and pages are printed as they are.`,
+    measured: (bars: readonly (readonly [along: string, bar: string, reads: string])[]) =>
+      `Measured then, on an upright sheet: ${and(bars.map(([along, bar, reads]) => `${bar} ${along} read ${reads}`))}.`,
+    page: 'The page that was measured',
+    lies: 'It lies',
+    lying: { upright: 'upright', lying: 'on its side' },
+    printed: 'Under “print” its title block says',
+    printedAs: { corrected: (name: string) => `corrected for ${name}`, not: 'not corrected' },
+    bars: 'What the bars read',
+    barsSay: 'One bar each way at least; the longest are the surest. Leave empty what was not measured.',
+    bar: (length: string, along: string) => `${length} ${along}`,
+    along: { across: 'across', down: 'down' },
+    prove: 'Prove the print',
+    kinds: { true: 'True.', fitted: 'Fitted to the page.', refused: 'Refused.', corrected: 'Corrected from now on.' },
+    wrong: (bars: readonly string[]) => `Put right first: ${and(bars)}.`,
+  },
+
+  cutter: {
+    about:
+      'For a router, a laser or a knife: the tool’s own way beside each line, tabs left uncut, a layer for each purpose, a check square to measure in the cutter’s program.',
+    save: (n: number) => (n === 1 ? 'Save the ticked template' : `Save the ${n} ticked templates`),
+    folder: 'Save them into a folder…',
+    downloads: 'Each is a file of its own; the browser may ask once whether it may save several.',
+    savedInto: (n: number, folder: string) => `${n === 1 ? 'One file is' : `${n} files are`} written into “${folder}”.`,
+    nothing: 'None of the ticked templates is to be cut: pages of words are only printed.',
+    problems: (title: string, problems: readonly string[]) => `${title}: ${problems.join(' ')}`,
   },
 } as const;

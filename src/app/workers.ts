@@ -1,6 +1,6 @@
 import AdviceWorker from './advice.worker.ts?worker';
 import { tellMissing } from './offline/missing.ts';
-import PdfWorker from './pdf.worker.ts?worker';
+import PaperWorker from './paper.worker.ts?worker';
 
 /** Every worker of the app is made here. */
 
@@ -12,8 +12,8 @@ const told = (worker: Worker): Worker => {
   return worker;
 };
 
-/** A worker that writes PDF files. */
-export const pdfWorker = (): Worker => told(new PdfWorker());
+/** A worker that lays templates on sheets and writes PDF files. */
+export const paperWorker = (): Worker => told(new PaperWorker());
 
 /** A worker that looks for ways to bring findings right. */
 export const adviceWorker = (): Worker => told(new AdviceWorker());

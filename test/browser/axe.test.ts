@@ -53,6 +53,14 @@ const openAll = async (page: Page) => {
     .waitFor();
 };
 
+/** A printer by its name, its bars to be typed. */
+const openPrinter = async (page: Page) => {
+  await page.getByRole('tab', { name: 'Printer' }).click();
+  await field(page, 'Name of a printer to add').fill('Back room');
+  await page.getByRole('dialog').getByRole('button', { name: 'Add', exact: true }).click();
+  await field(page, '100 mm across').fill('nought');
+};
+
 describe.each([
   ['a desk', desk],
   ['a tablet', tablet],
@@ -84,7 +92,14 @@ describe.each([
       await page.getByRole('button', { name: 'Close', exact: true }).click();
       await field(page, 'Slot depth').fill('5');
       await page.getByRole('button', { name: 'Save templates' }).click();
+      await page.locator('.small-piece path').first().waitFor();
       await look('templates');
+      await openPrinter(page);
+      await look('printer');
+      await page.getByRole('tab', { name: 'Settings' }).click();
+      await page.getByText('Radius gauges', { exact: true }).click();
+      await field(page, 'Margin').fill('90');
+      await look('settings');
     });
 
     it('with every fold, a reading and a range open, and where a figure is asked how it came about', async () => {
@@ -121,5 +136,20 @@ it.each([
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(window.width);
     await page.getByRole('button', { name: /^Exposure, E2: / }).click();
     expect(await small()).toEqual([]);
+    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: 'Save templates' }).click();
+    await page.locator('.small-piece path').first().waitFor();
+    expect(await small()).toEqual([]);
+    await page.getByRole('tab', { name: 'Pages' }).click();
+    await page.getByRole('button', { name: 'True size' }).last().click();
+    expect(await small()).toEqual([]);
+    await openPrinter(page);
+    expect(await small()).toEqual([]);
+    await page.getByRole('tab', { name: 'Settings' }).click();
+    await page.getByText('Radius gauges', { exact: true }).click();
+    expect(await small()).toEqual([]);
+    expect(await page.evaluate(() => document.querySelector('.panel-of-tab')?.scrollWidth)).toBeLessThanOrEqual(
+      window.width,
+    );
   },
 );

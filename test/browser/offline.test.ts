@@ -65,7 +65,7 @@ it('needs no network after the first visit, in whatever folder it lies: nothing 
   expect(await field(page, 'Thickness, centre').inputValue()).toBe('9.25');
 
   await page.getByRole('button', { name: 'Save templates' }).click();
-  expect((await readPdf(await saved(page, 'PDF'))).pages.length).toBeGreaterThan(1);
+  expect((await readPdf(await saved(page, 'Save PDF'))).pages.length).toBeGreaterThan(1);
   const svg = new TextDecoder().decode(await saved(page, 'SVG, three views'));
   expect(readSvg(svg).widthMm).toBeGreaterThan(0);
 });
@@ -130,7 +130,7 @@ it('is one file as well, which is opened from a disk and asks for nothing beside
   await page.getByRole('navigation', { name: 'Files' }).waitFor();
   expect(await field(page, 'Thickness, centre').inputValue()).toBe('9.25');
   await page.getByRole('button', { name: 'Save templates' }).click();
-  expect((await readPdf(await saved(page, 'PDF'))).pages.length).toBeGreaterThan(1);
+  expect((await readPdf(await saved(page, 'Save PDF'))).pages.length).toBeGreaterThan(1);
 });
 
 it('is the same to the last byte whenever it is built', async () => {

@@ -149,7 +149,7 @@ export const walk = async (
   await at('chosen');
   await by.press(page, button('Save templates').first());
   const coming = page.waitForEvent('download');
-  await by.press(page, button('PDF'));
+  await by.press(page, button('Save PDF'));
   const download = await coming;
   await page.getByRole('status').filter({ hasText: 'is saved' }).waitFor();
   await at('saved');

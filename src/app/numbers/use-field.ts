@@ -13,7 +13,7 @@ export const saysId = (path: string): string => `${fieldId(path)}-says`;
 export const fromId = (path: string): string => `${fieldId(path)}-from`;
 
 /** What a phone's keys must offer: fractions, notes and words need more than digits. */
-const keysFor = (field: FieldInfo, unit: string): 'text' | 'decimal' | 'numeric' => {
+export const keysFor = (field: FieldInfo, unit: string): 'text' | 'decimal' | 'numeric' => {
   if (field.kind === 'count') return 'numeric';
   return field.kind === 'text' ||
     field.kind === 'frequency' ||

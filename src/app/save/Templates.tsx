@@ -1,126 +1,254 @@
 import { useEffect, useRef, useState } from 'react';
+import { fieldAt } from '../../../geometry/fields.ts';
 import { fileName } from '../../../geometry/names.ts';
-import { isPaperId, type PaperId, papers } from '../../../templates/paper.ts';
-import { piecesOf } from '../../../templates/pieces/index.ts';
+import { paperOf } from '../../../templates/paper.ts';
+import { printedOf } from '../../../templates/pieces/index.ts';
 import type { Piece } from '../../../templates/pieces/piece.ts';
+import { shopSchema } from '../../../templates/shop/index.ts';
+import { chosenPrinter } from '../../../templates/shop/printers.ts';
+import { chooseFolder } from '../folder.ts';
+import type { Keep } from '../keep/keep.ts';
 import { Refused } from '../sheet/Refused.tsx';
 import type { Built } from '../store.ts';
 import { useBenchState } from '../use-bench.ts';
+import { useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
-import { saveBlob, saveText } from './files.ts';
+import { Cutter } from './Cutter.tsx';
+import { saveBlob, saveText, type TextFile } from './files.ts';
+import { Pages } from './Pages.tsx';
+import { Pieces } from './Pieces.tsx';
+import { Printer } from './Printer.tsx';
+import type { Progress } from './paper-work.ts';
+import { refusedSettings } from './refused-settings.ts';
+import { Settings, ShopTrouble } from './Settings.tsx';
+import { createShopStore, ShopContext, type ShopStore, useShopState, useShopStore } from './shop-store.ts';
+import { Tabs } from './Tabs.tsx';
+import { useLaid } from './use-laid.ts';
 
 const says = words.templates;
+type Tab = keyof typeof says.tabs;
 
-/** Paper, the templates and what each is for, and the ways to save them. */
-export const Templates = ({ onClose }: { onClose: () => void }) => {
+/** Wide enough for the pages to stand beside what is chosen. */
+const wide = '(min-width: 1080px)';
+
+/** Settings whose typed text cannot be used, and with which values the templates are drawn instead. */
+const RefusedSettings = () => {
+  const show = useBenchState(({ job }) => job.show);
+  const refused = useShopState((state) => refusedSettings(state, show).join('\n'));
+  if (refused === '') return null;
+  return (
+    <div className="stale">
+      {refused.split('\n').map((one) => (
+        <p key={one}>{one}</p>
+      ))}
+    </div>
+  );
+};
+
+const PaperChoice = () => {
+  const store = useShopStore();
+  const size = useShopState(({ shop }) => shop.paper.size);
+  return (
+    <label>
+      <span>{says.paper}</span>
+      <select value={size} onChange={({ target }) => store.put('paper.size', target.value)}>
+        {Object.entries(fieldAt('paper.size', shopSchema)?.choices ?? {}).map(([id, name]) => (
+          <option key={id} value={id}>
+            {name}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+};
+
+/** A work that takes its time: how far it has come, and what stops it. */
+interface Work extends Progress {
+  readonly stop: () => void;
+}
+
+/** The files that are made, one at a time, and what is said of it. */
+const useWork = () => {
+  const [work, setWork] = useState<Work | undefined>();
+  const [status, setStatus] = useState('');
+  const stop = work?.stop;
+  const latest = useRef<(() => void) | undefined>(undefined);
+  latest.current = stop;
+  useEffect(() => () => latest.current?.(), []);
+
+  /** Makes files and says what came of it: `make` hears how a stop is told, and gives what is to be said. */
+  const run = async (make: (begin: (stop: () => void) => (progress: Progress) => void) => Promise<string>) => {
+    setStatus('');
+    try {
+      setStatus(
+        await make((stopIt) => {
+          setWork({ says: '', share: 0, stop: stopIt });
+          return (progress) => setWork({ ...progress, stop: stopIt });
+        }),
+      );
+    } catch (error) {
+      setStatus(says.failed(error instanceof Error ? error.message : String(error)));
+    } finally {
+      setWork(undefined);
+    }
+  };
+  return { work, status, run };
+};
+
+const svgType = 'image/svg+xml';
+
+const Body = ({ onClose }: { onClose: () => void }) => {
   const dialog = useRef<HTMLDialogElement>(null);
   const built = useBenchState((state) => (state.solved.ok ? state.built : undefined));
-  const [paper, setPaper] = useState<PaperId>('a4');
-  const [status, setStatus] = useState('');
-  const [stop, setStop] = useState<(() => void) | undefined>();
-
+  const shop = useShopState((state) => state.shop);
+  const isWide = useMedia(wide);
+  const [chosen, setTab] = useState<Tab>('pieces');
+  const { work, status, run } = useWork();
+  const laidNow = useLaid(built?.job, shop);
   useEffect(() => {
     dialog.current?.showModal();
   }, []);
-  useEffect(() => stop, [stop]);
 
-  /** Saves files, and says what came of it. */
-  const run = async (save: () => Promise<string | undefined>) => {
-    try {
-      setStatus((await save()) ?? says.stopped);
-    } catch (error) {
-      setStatus(says.failed(error instanceof Error ? error.message : String(error)));
-    }
-  };
-
-  const savePdf = ({ job }: Built) =>
-    run(async () => {
-      const { writePdf } = await import('./pdf.ts');
-      const work = writePdf(job, paper, (step) => setStatus(says.steps[step]));
-      setStop(() => work.stop);
-      const file = await work.done.finally(() => setStop(undefined));
-      if (file === undefined) return undefined;
-      const name = `${fileName(job.name)}-templates-${papers[paper].name.toLowerCase()}.pdf`;
-      saveBlob([file.bytes], 'application/pdf', name);
-      return says.done(name) + (file.lacking.length > 0 ? ` ${says.lacking(file.lacking)}` : '');
+  const tabs = (Object.keys(says.tabs) as Tab[]).filter((id) => id !== 'pages' || (!isWide && built));
+  const tab = tabs.includes(chosen) ? chosen : 'pieces';
+  const printer = chosenPrinter(shop.printers)?.name;
+  const nameOf = ({ job }: Built, name: string) => `${fileName(job.name)}-${name}`;
+  const saveAll = (of: Built, files: readonly TextFile[]): readonly string[] =>
+    files.map(({ name, text }) => {
+      const whole = `${nameOf(of, name)}.svg`;
+      saveText(text, svgType, whole);
+      return whole;
     });
 
+  const savePdf = (of: Built) =>
+    run(async (begin) => {
+      const { writePdf } = await import('./pdf.ts');
+      let tell: (progress: Progress) => void = () => {};
+      const writing = writePdf(of.job, shop, (progress) => tell(progress));
+      tell = begin(writing.stop);
+      const file = await writing.done;
+      if (file === undefined) return says.stopped;
+      const name = `${nameOf(of, `templates-${fileName(paperOf(shop).name).toLowerCase()}`)}.pdf`;
+      saveBlob([file.bytes], 'application/pdf', name);
+      return [says.done([name]), file.lacking.length > 0 ? says.lacking(file.lacking) : ''].filter(Boolean).join(' ');
+    });
   const saveSvg = (of: Built, piece?: Piece) =>
     run(async () => {
       const { pieceSvgs, viewsSvg } = await import('./svg.ts');
-      const files = piece ? pieceSvgs(of, piece) : [{ id: 'three-views', svg: viewsSvg(of) }];
-      const names = files.map(({ id, svg }) => {
-        const name = `${fileName(of.job.name)}-${id}.svg`;
-        saveText(svg, 'image/svg+xml', name);
-        return name;
-      });
-      return says.done(names.join(', '));
+      return says.done(saveAll(of, piece ? pieceSvgs(of, piece, shop) : viewsSvg(of)));
     });
+  /** Templates for the cutter, handed over by `save`, which says what came of it. */
+  const cut = (of: Built, some: readonly Piece[], save: (files: readonly TextFile[]) => Promise<string>) =>
+    run(async (begin) => {
+      let isStopped = false;
+      const tell = begin(() => {
+        isStopped = true;
+      });
+      const { cutAll } = await import('./cutter.ts');
+      const made = await cutAll(of, some, shop, { tell, isStopped: () => isStopped });
+      if (made === undefined) return says.stopped;
+      return [made.files.length > 0 ? await save(made.files) : '', ...made.problems].filter(Boolean).join(' ');
+    });
+  const cutInto = async (of: Built, some: readonly Piece[]) => {
+    // Asked for at once: the browser lets a page do so only right after a press.
+    const folder = await chooseFolder();
+    if (folder === undefined) return;
+    await cut(of, some, async (files) => {
+      for (const { name, text } of files) await folder.write(`${nameOf(of, name)}.svg`, text);
+      return words.cutter.savedInto(files.length, folder.name);
+    });
+  };
+  const ticked = built ? printedOf(built.job, shop).filter(({ ownPage }) => !ownPage) : [];
+  const isBusy = work !== undefined;
 
   return (
     <dialog className="templates" ref={dialog} aria-labelledby="templates-title" onClose={onClose}>
-      <h2 id="templates-title">{says.title}</h2>
-      {built === undefined ? (
-        <p className="stale">{says.stale}</p>
-      ) : (
-        <>
-          <div className="way">
-            <label>
-              <span>{says.paper}</span>
-              <select value={paper} onChange={({ target }) => isPaperId(target.value) && setPaper(target.value)}>
-                {Object.entries(papers).map(([id, { name }]) => (
-                  <option key={id} value={id}>
-                    {name}
-                  </option>
-                ))}
-              </select>
-            </label>
-            <button type="button" className="primary" disabled={stop !== undefined} onClick={() => savePdf(built)}>
-              {says.pdf}
-            </button>
-            {stop && (
-              <button type="button" onClick={stop}>
-                {says.stop}
-              </button>
-            )}
-            <p>{says.pdfSays}</p>
-          </div>
-          <Refused />
-          <p className="status" role="status">
-            {status}
-          </p>
-          <h3>{says.pieces}</h3>
-          <ul className="pieces">
-            {piecesOf(built.job).map((piece) => (
-              <li key={piece.id}>
-                <p>
-                  <strong>{piece.title}</strong> ({piece.faceUp}). {piece.use}
-                </p>
-                <button type="button" aria-label={says.svgPieceOf(piece.title)} onClick={() => saveSvg(built, piece)}>
-                  {says.svgPiece}
-                </button>
-              </li>
-            ))}
-            <li>
-              <p>{says.svgViewsSays}</p>
-              <button type="button" onClick={() => saveSvg(built)}>
-                {says.svgViews}
-              </button>
-            </li>
-          </ul>
-        </>
-      )}
-      <h3>{says.cautionsTitle}</h3>
-      <ul className="cautions">
-        {says.cautions.map((caution) => (
-          <li key={caution}>{caution}</li>
-        ))}
-      </ul>
-      <p className="end">
+      <header>
+        <h2 id="templates-title">{says.title}</h2>
         <button type="button" onClick={() => dialog.current?.close()}>
           {says.close}
         </button>
-      </p>
+        {built === undefined ? (
+          <p className="stale">{says.stale}</p>
+        ) : (
+          <div className="way">
+            <PaperChoice />
+            <button type="button" className="primary" disabled={isBusy} onClick={() => savePdf(built)}>
+              {says.pdf}
+            </button>
+            {work && (
+              <button type="button" onClick={work.stop}>
+                {says.stop}
+              </button>
+            )}
+            <p className="small">{says.pdfSays(printer)}</p>
+          </div>
+        )}
+        {work && <progress value={work.share} aria-label={says.title} />}
+        <p className="status" role="status">
+          {work?.says ?? status}
+        </p>
+        <Refused />
+        <RefusedSettings />
+        <ShopTrouble />
+      </header>
+      <div className="choosing">
+        <Tabs label={says.parts} tabs={tabs.map((id) => [id, says.tabs[id]] as const)} chosen={tab} onChoose={setTab}>
+          {tab === 'pieces' && built && (
+            <>
+              <Pieces
+                built={built}
+                pictures={laidNow.laid?.pictures ?? {}}
+                isBusy={isBusy}
+                onSvg={(piece) => saveSvg(built, piece)}
+                onCut={(piece) => cut(built, [piece], async (files) => says.done(saveAll(built, files)))}
+                onViews={() => saveSvg(built)}
+              />
+              <h3>{says.cautionsTitle}</h3>
+              <ul className="cautions">
+                {says.cautions.map((caution) => (
+                  <li key={caution}>{caution}</li>
+                ))}
+              </ul>
+            </>
+          )}
+          {tab === 'pages' && built && <Pages {...laidNow} />}
+          {tab === 'printer' && <Printer sheets={laidNow.laid?.sheets ?? []} />}
+          {tab === 'cutter' && (
+            <Cutter
+              count={ticked.length}
+              isBusy={isBusy}
+              onSave={() => built && cut(built, ticked, async (files) => says.done(saveAll(built, files)))}
+              onFolder={() => built && cutInto(built, ticked)}
+            />
+          )}
+          {tab === 'settings' && <Settings />}
+        </Tabs>
+      </div>
+      {isWide && built && <Pages {...laidNow} />}
     </dialog>
+  );
+};
+
+/** The shop that lasts as long as the page, whether the dialog is open or not. */
+export interface HeldShop {
+  current?: ShopStore;
+}
+
+/** The whole way to paper and cutter: which templates, on which paper, page by page as they are printed, the printer, the cutter and the shop's settings. */
+export const Templates = ({ keep, held, onClose }: { keep: Keep | undefined; held: HeldShop; onClose: () => void }) => {
+  const [store] = useState(() => {
+    held.current ??= createShopStore(keep?.db);
+    return held.current;
+  });
+  const [isRead, setRead] = useState(false);
+  useEffect(() => {
+    void store.load().then(() => setRead(true));
+  }, [store]);
+  if (!isRead) return null;
+  return (
+    <ShopContext value={store}>
+      <Body onClose={onClose} />
+    </ShopContext>
   );
 };

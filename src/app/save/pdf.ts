@@ -1,29 +1,26 @@
-import regular from 'dejavu-fonts-ttf/ttf/DejaVuSans.ttf?url';
-import bold from 'dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf?url';
 import type { Job } from '../../../geometry/job.ts';
-import type { PaperId } from '../../../templates/paper.ts';
-import type { PdfWord } from '../pdf.worker.ts';
-import { pdfWorker } from '../workers.ts';
-import type { PdfAsk, PdfStep } from './pdf-file.ts';
+import type { Shop } from '../../../templates/shop/index.ts';
+import type { PaperWord } from '../paper.worker.ts';
+import { words } from '../words.ts';
+import { paperWorker } from '../workers.ts';
+import { fontPlaces } from './fonts.ts';
+import type { PdfAsk, Progress } from './paper-work.ts';
 
-type PdfFile = Pick<Extract<PdfWord, { kind: 'file' }>, 'bytes' | 'lacking'>;
+type PdfFile = Pick<Extract<PaperWord, { kind: 'file' }>, 'bytes' | 'lacking'>;
 
 /** Writes a job's templates in a worker. `done` resolves to the file and the characters that it lacks, or to nothing when it was stopped; it rejects with what is to be said. */
-export const writePdf = (job: Job, paper: PaperId, tell: (step: PdfStep) => void) => {
-  const worker = pdfWorker();
+export const writePdf = (job: Job, shop: Shop, tell: (progress: Progress) => void) => {
+  const worker = paperWorker();
   let stop = () => {};
   const done = new Promise<PdfFile | undefined>((resolve, reject) => {
     stop = () => resolve(undefined);
-    worker.onmessage = ({ data }: MessageEvent<PdfWord>) => {
-      if (data.kind === 'step') tell(data.step);
+    worker.onmessage = ({ data }: MessageEvent<PaperWord>) => {
+      if (data.kind === 'progress') tell(data);
       else if (data.kind === 'file') resolve(data);
-      else reject(new Error(data.why));
+      else if (data.kind === 'failed') reject(new Error(data.why));
     };
-    worker.onerror = ({ message }) =>
-      reject(new Error(message || 'The part that writes PDF files could not be started.'));
+    worker.onerror = ({ message }) => reject(new Error(message || words.templates.noWorker));
   }).finally(() => worker.terminate());
-  const at = (address: string) => new URL(address, document.baseURI).href;
-  const ask: PdfAsk = { job, paper, fonts: { regular: at(regular), bold: at(bold) } };
-  worker.postMessage(ask);
+  worker.postMessage({ kind: 'pdf', job, shop, fonts: fontPlaces() } satisfies PdfAsk);
   return { done, stop: () => stop() };
 };

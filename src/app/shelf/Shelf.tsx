@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Job } from '../../../geometry/job.ts';
 import { today } from '../bar/today.ts';
+import { hasFolders } from '../folder.ts';
 import type { Card, Place } from '../keep/database.ts';
 import type { Keep } from '../keep/keep.ts';
 import { cardsOf, clearBin, jobOf, putIn, removeJobs } from '../keep/shelf.ts';
@@ -8,7 +9,7 @@ import { saveText } from '../save/files.ts';
 import { Share } from '../share/Share.tsx';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
-import { hasFolders, saveIntoFolder } from './folder.ts';
+import { saveIntoFolder } from './folder.ts';
 import { openFiles } from './opening.ts';
 import { Room } from './Room.tsx';
 import { Row, type RowActs } from './Row.tsx';

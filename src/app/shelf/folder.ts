@@ -1,23 +1,8 @@
 import { writeJob } from '../../../geometry/job-file.ts';
 import { fileName } from '../../../geometry/names.ts';
+import { chooseFolder } from '../folder.ts';
 import type { Keep } from '../keep/keep.ts';
 import { cardsOf, jobOf } from '../keep/shelf.ts';
-
-/** The part of the File System Access API that is used here. */
-interface Folder {
-  readonly name: string;
-  getFileHandle(name: string, options: { readonly create: true }): Promise<{ createWritable(): Promise<Writable> }>;
-}
-interface Writable {
-  write(text: string): Promise<void>;
-  close(): Promise<void>;
-}
-type Picker = (options: { readonly mode: 'readwrite' }) => Promise<Folder>;
-
-const picker = (): Picker | undefined => (window as { showDirectoryPicker?: Picker }).showDirectoryPicker;
-
-/** Whether this browser lets a page write into a folder that the person chooses. */
-export const hasFolders = (): boolean => picker() !== undefined;
 
 /** Names for files, one for each job: made of its name, and numbered where several would have the same. */
 export const namesFor = (names: readonly string[]): readonly string[] => {
@@ -34,15 +19,8 @@ export const namesFor = (names: readonly string[]): readonly string[] => {
 export const saveIntoFolder = async (
   keep: Keep,
 ): Promise<{ readonly count: number; readonly folder: string } | undefined> => {
-  const pick = picker();
-  if (pick === undefined) return undefined;
-  let folder: Folder;
-  try {
-    folder = await pick.call(window, { mode: 'readwrite' });
-  } catch (error) {
-    if (error instanceof DOMException && error.name === 'AbortError') return undefined;
-    throw error;
-  }
+  const folder = await chooseFolder();
+  if (folder === undefined) return undefined;
   await keep.flush();
   const cards = (await cardsOf(keep.db)).filter(({ place }) => place !== 'bin');
   const names = namesFor(cards.map(({ name }) => name));
@@ -50,9 +28,7 @@ export const saveIntoFolder = async (
     const known = await jobOf(keep.db, id);
     const name = names[k];
     if (known === undefined || name === undefined) continue;
-    const file = await (await folder.getFileHandle(name, { create: true })).createWritable();
-    await file.write(writeJob(known.job));
-    await file.close();
+    await folder.write(name, writeJob(known.job));
   }
   return { count: cards.length, folder: folder.name };
 };

@@ -1,0 +1,277 @@
+import { useEffect, useRef, useState } from 'react';
+import { type FieldInfo, fieldAt, mostItems } from '../../../geometry/fields.ts';
+import { formatQuantity, type ShowUnits } from '../../../geometry/units.ts';
+import { type Correction, sayCorrection, uncorrected } from '../../../templates/correction.ts';
+import { paperOf } from '../../../templates/paper.ts';
+import { type PrintProof, type PrintReading, provedPrinter, provePrint } from '../../../templates/print-proof.ts';
+import type { Sheet } from '../../../templates/sheets.ts';
+import { shopSchema } from '../../../templates/shop/index.ts';
+import { type Printer as Known, withPrinter } from '../../../templates/shop/printers.ts';
+import { today } from '../bar/today.ts';
+import { unitOf } from '../numbers/Field.tsx';
+import { readField } from '../typing.ts';
+import { useBenchState } from '../use-bench.ts';
+import { words } from '../words.ts';
+import { type Bar, barsOn } from './bars.ts';
+import { ShopField } from './ShopField.tsx';
+import { useShopState, useShopStore } from './shop-store.ts';
+
+const says = words.proof;
+const list = 'printers.list';
+const readsField = fieldAt(`${list}.*.readings.*.reads`, shopSchema) as FieldInfo;
+const longestName = fieldAt(`${list}.*.name`, shopSchema)?.longest;
+const mostPrinters = mostItems(list, shopSchema) ?? 0;
+
+const choiceId = 'printer-choice';
+
+const isCorrected = ({ across, down }: Correction): boolean => across !== 1 || down !== 1;
+
+/** What a bar's text says: nothing yet, a reading, or why it is none. */
+const readBar = (text: string, show: ShowUnits): { readonly reads?: number; readonly why?: string } => {
+  if (text.trim() === '') return {};
+  const read = readField(readsField, text, show, shopSchema);
+  return read.ok ? { reads: Number(read.value) } : { why: read.says };
+};
+
+/** The printers that the shop knows, which one is printed on, and one to be added. */
+const Choice = ({ printer }: { printer: Known | undefined }) => {
+  const store = useShopStore();
+  const { chosen, list: printers } = useShopState(({ shop }) => shop.printers);
+  const [name, setName] = useState('');
+  const [refused, setRefused] = useState('');
+  const add = () => {
+    const called = name.trim();
+    const why =
+      called === ''
+        ? says.noName
+        : printers.some((one) => one.name === called)
+          ? says.nameTaken(called)
+          : printers.length >= mostPrinters
+            ? says.full(mostPrinters)
+            : '';
+    setRefused(why);
+    if (why !== '') return;
+    const id = store.addItem(list, 'printer', { name: called, ...uncorrected, date: '', readings: [] });
+    store.put('printers.chosen', id);
+    setName('');
+  };
+  return (
+    <>
+      <div className="way">
+        <label>
+          <span>{says.printer}</span>
+          <select
+            id={choiceId}
+            value={printer === undefined ? '' : chosen}
+            onChange={({ target }) => store.put('printers.chosen', target.value)}
+          >
+            <option value="">{says.notProved}</option>
+            {printers.map((one) => (
+              <option key={one.id} value={one.id}>
+                {one.name || says.unnamed}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          <span>{says.name}</span>
+          <input
+            type="text"
+            autoComplete="off"
+            value={name}
+            maxLength={longestName}
+            aria-invalid={refused === '' ? undefined : true}
+            aria-describedby={refused === '' ? undefined : 'printer-refused'}
+            onChange={({ target }) => setName(target.value)}
+            onKeyDown={({ key }) => key === 'Enter' && add()}
+          />
+        </label>
+        <button type="button" onClick={add}>
+          {says.add}
+        </button>
+      </div>
+      {refused !== '' && (
+        <p className="says" id="printer-refused" role="alert">
+          {refused}
+        </p>
+      )}
+    </>
+  );
+};
+
+/** What is known of the printer: its name, when it was proved, by what, and what came of it. */
+const About = ({ printer }: { printer: Known }) => {
+  const store = useShopStore();
+  const show = useBenchState(({ job }) => job.show);
+  const mm = (value: number) => formatQuantity(value, 'length', show, { unit: true });
+  const { id, date, readings } = printer;
+  const remove = () => {
+    store.put('printers.chosen', '');
+    store.removeItem(list, id);
+    // The button goes with its printer.
+    document.getElementById(choiceId)?.focus();
+  };
+  return (
+    <>
+      <p>
+        {date === ''
+          ? says.notYet
+          : isCorrected(printer)
+            ? says.proved(date, sayCorrection(printer))
+            : says.provedTrue(date)}{' '}
+        {readings.length > 0 &&
+          says.measured(readings.map(({ along, bar, reads }) => [says.along[along], mm(bar), mm(reads)] as const))}
+      </p>
+      <div className="shop-fields">
+        <ShopField path={`${list}.${id}.name`} />
+      </div>
+      <button type="button" onClick={remove}>
+        {says.remove}
+      </button>
+    </>
+  );
+};
+
+const BarField = ({ bar }: { bar: Bar }) => {
+  const store = useShopStore();
+  const show = useBenchState(({ job }) => job.show);
+  const text = useShopState(({ proof }) => proof.texts[bar.key] ?? '');
+  const { why } = readBar(text, show);
+  const id = `proof-${bar.key}`;
+  return (
+    <div className="field">
+      <label htmlFor={id}>{says.bar(bar.says, says.along[bar.along])}</label>
+      <span className="value">
+        <input
+          id={id}
+          type="text"
+          autoComplete="off"
+          spellCheck={false}
+          inputMode={show.length === 'mm' ? 'decimal' : 'text'}
+          data-kind="length"
+          aria-invalid={why === undefined ? undefined : true}
+          aria-describedby={why === undefined ? undefined : `${id}-says`}
+          value={text}
+          onChange={({ target }) =>
+            store.typeProof({ texts: { ...store.getState().proof.texts, [bar.key]: target.value } })
+          }
+        />
+        <span className="unit">{unitOf(readsField, show.length)}</span>
+      </span>
+      {why !== undefined && (
+        <p className="says" id={`${id}-says`} role="alert">
+          {why}
+        </p>
+      )}
+    </div>
+  );
+};
+
+/** What the bars of a print read, and what comes of it. */
+const Proof = ({ printer, sheets }: { printer: Known; sheets: readonly Sheet[] }) => {
+  const store = useShopStore();
+  const show = useBenchState(({ job }) => job.show);
+  const typed = useShopState(({ proof }) => proof);
+  const [proved, setProved] = useState<Pick<PrintProof, 'kind' | 'says'> | undefined>();
+  const [wrong, setWrong] = useState<readonly string[]>([]);
+  const bars = barsOn(sheets, typed.lies);
+  const answer = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    // It stands below the fold of a small screen.
+    if (proved || wrong.length > 0) answer.current?.scrollIntoView?.({ block: 'nearest' });
+  }, [proved, wrong]);
+  const mm = (value: number) =>
+    formatQuantity(value, 'length', show, { unit: true, digits: show.length === 'mm' ? 2 : 4 });
+
+  const prove = () => {
+    const read = bars.map((bar) => ({ bar, ...readBar(typed.texts[bar.key] ?? '', show) }));
+    const bad = read.flatMap(({ bar, why }) => (why === undefined ? [] : [says.bar(bar.says, says.along[bar.along])]));
+    setWrong(bad);
+    setProved(undefined);
+    if (bad.length > 0) return;
+    const { shop } = store.getState();
+    const printed = typed.isCorrected ? { across: printer.across, down: printer.down } : uncorrected;
+    const reading: PrintReading = {
+      paper: paperOf(shop),
+      lies: typed.lies,
+      printed,
+      readings: read.flatMap(({ bar: { along, length }, reads }) =>
+        reads === undefined ? [] : [{ along, bar: length, reads }],
+      ),
+    };
+    const proof = provePrint(reading, mm);
+    setProved(proof);
+    if (proof.kind !== 'true' && proof.kind !== 'corrected') return;
+    const correction = proof.kind === 'corrected' ? proof.correction : printed;
+    const { id, name } = printer;
+    store.change(withPrinter(shop, provedPrinter(reading, correction, { id, name, date: today(new Date()) })));
+    store.typeProof({ texts: {}, isCorrected: true });
+  };
+
+  return (
+    <section aria-labelledby="proof-title">
+      <h3 id="proof-title">{says.page}</h3>
+      <div className="way">
+        <label>
+          <span>{says.lies}</span>
+          <select
+            value={typed.lies}
+            onChange={({ target }) => store.typeProof({ lies: target.value === 'lying' ? 'lying' : 'upright' })}
+          >
+            <option value="upright">{says.lying.upright}</option>
+            <option value="lying">{says.lying.lying}</option>
+          </select>
+        </label>
+        {isCorrected(printer) && (
+          <label>
+            <span>{says.printed}</span>
+            <select
+              value={typed.isCorrected ? 'corrected' : 'not'}
+              onChange={({ target }) => store.typeProof({ isCorrected: target.value === 'corrected' })}
+            >
+              <option value="corrected">{says.printedAs.corrected(printer.name || says.unnamed)}</option>
+              <option value="not">{says.printedAs.not}</option>
+            </select>
+          </label>
+        )}
+      </div>
+      <h3>{says.bars}</h3>
+      <p className="small">{says.barsSay}</p>
+      <div className="shop-fields">
+        {bars.map((bar) => (
+          <BarField key={bar.key} bar={bar} />
+        ))}
+      </div>
+      <button type="button" className="primary" onClick={prove}>
+        {says.prove}
+      </button>
+      <div ref={answer} className="status" role="status" data-proof={proved?.kind}>
+        {wrong.length > 0 && says.wrong(wrong)}
+        {proved && (
+          <p>
+            <strong>{says.kinds[proved.kind]}</strong> {proved.says}
+          </p>
+        )}
+      </div>
+    </section>
+  );
+};
+
+/** The printer: which one, what is known of it, and how its print is proved. */
+export const Printer = ({ sheets }: { sheets: readonly Sheet[] }) => {
+  const printer = useShopState(({ shop: { printers } }) => printers.list.find(({ id }) => id === printers.chosen));
+  return (
+    <>
+      <p>{says.about}</p>
+      <Choice printer={printer} />
+      {printer === undefined ? (
+        <p>{says.first}</p>
+      ) : (
+        <>
+          <About printer={printer} />
+          <Proof key={printer.id} printer={printer} sheets={sheets} />
+        </>
+      )}
+    </>
+  );
+};
