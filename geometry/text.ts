@@ -1,8 +1,8 @@
-import { boldAdvances, regularAdvances, unitsPerEm } from './advances.ts';
+import { boldAdvances, boldJoined, regularAdvances, regularJoined, unitsPerEm } from './advances.ts';
 
 /*
  * Text is measured from a table of the bundled font, DejaVu Sans, so that no DOM is needed and screen, SVG and PDF agree.
- * Kerning and ligatures are off in all three: a text's width is then the sum of its characters' advances.
+ * Kerning and ligatures are off in all three: a text's width is then the sum of its characters' advances, those of Arabic letters as they join.
  */
 
 /** Advance of a character outside the table, in ems: a full square, as East Asian writing and most symbols take. */
@@ -27,15 +27,86 @@ const readTable = (table: string): ReadonlyMap<number, number> => {
   return advances;
 };
 
-const regular = readTable(regularAdvances);
-const bolds = readTable(boldAdvances);
+/** A letter's advances, in ems: joined to the one before; and, where it joins to the one behind too, to that, and to both. */
+interface Joined {
+  readonly final: number;
+  readonly initial?: number | undefined;
+  readonly medial?: number | undefined;
+}
 
-/** Width of a line of text at the em size given, in the same unit (mm): the sum of its advances, without kerning or ligatures. */
-export const textWidth = (text: string, size: number, bold = false): number => {
-  const table = bold ? bolds : regular;
+/** Two letters that are written as one: alone, and joined to the one before. */
+interface Ligature {
+  readonly isolated: number;
+  readonly final: number;
+}
+
+interface Face {
+  readonly advances: ReadonlyMap<number, number>;
+  readonly joined: ReadonlyMap<number, Joined>;
+  /** By the second letter; the first is a lam. */
+  readonly withLam: ReadonlyMap<number, Ligature>;
+}
+
+const lam = 0x644;
+
+const readFace = (table: string, joins: string): Face => {
+  const joined = new Map<number, Joined>();
+  const withLam = new Map<number, Ligature>();
+  for (const line of joins.trim().split('\n')) {
+    const [widths = '', letters = ''] = line.split(': ');
+    const [first = 0, second = 0, third] = widths.split(' ').map((width) => Number(width) / unitsPerEm);
+    for (const letter of letters.split(' ')) {
+      const [one = '', other] = letter.split('+');
+      if (other) withLam.set(Number.parseInt(other, 16), { isolated: first, final: second });
+      else if (third === undefined) joined.set(Number.parseInt(one, 16), { final: first });
+      else joined.set(Number.parseInt(one, 16), { final: first, initial: second, medial: third });
+    }
+  }
+  return { advances: readTable(table), joined, withLam };
+};
+
+const regular = readFace(regularAdvances, regularJoined);
+const bolds = readFace(boldAdvances, boldJoined);
+
+/** Whether a text has Arabic letters. */
+const arabic = /[\u0620-\u06ff]/;
+/** Marks over and under a letter take no room of their own and do not keep it from joining; these two join to either side themselves (Unicode, 9.2). */
+const mark = /\p{Mn}/u;
+const joiners = [0x640, 0x200d];
+
+const codesOf = (characters: readonly string[]): readonly number[] =>
+  characters.map((character) => character.codePointAt(0) ?? 0);
+
+const advanceOf = (code: number, { advances }: Face): number => advances.get(code) ?? fallbackAdvance;
+
+/** A line's width in ems, its letters as they join (Unicode, 9.2, rules R1 to R7 and L1 to L3). */
+const joinedWidth = (text: string, face: Face): number => {
+  const codes = codesOf([...text].filter((character) => !mark.test(character)));
+  const joinsOn = (code = 0) => joiners.includes(code) || face.joined.get(code)?.initial !== undefined;
+  const joinsBack = (code = 0) => joiners.includes(code) || face.joined.has(code);
   let ems = 0;
-  for (const character of text) ems += table.get(character.codePointAt(0) ?? 0) ?? fallbackAdvance;
-  return ems * size;
+  for (let n = 0; n < codes.length; n++) {
+    const code = codes[n] ?? 0;
+    const letter = face.joined.get(code);
+    const isBehind = letter !== undefined && joinsOn(codes[n - 1]);
+    const isBefore = letter?.initial !== undefined && joinsBack(codes[n + 1]);
+    const both = code === lam ? face.withLam.get(codes[n + 1] ?? 0) : undefined;
+    if (both) {
+      ems += isBehind ? both.final : both.isolated;
+      n += 1;
+    } else {
+      const joined = isBehind ? (isBefore ? letter.medial : letter.final) : isBefore ? letter.initial : undefined;
+      ems += joined ?? advanceOf(code, face);
+    }
+  }
+  return ems;
+};
+
+/** Width of a line of text at the em size given, in the same unit (mm): the sum of its advances, without kerning; Arabic letters as they join. */
+export const textWidth = (text: string, size: number, bold = false): number => {
+  const face = bold ? bolds : regular;
+  if (arabic.test(text)) return joinedWidth(text, face) * size;
+  return codesOf([...text]).reduce((ems, code) => ems + advanceOf(code, face), 0) * size;
 };
 
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });

@@ -46,6 +46,45 @@ const tableOf = ({ font: face }: Face): string => {
   return lines.join('\n');
 };
 
+/** What joins on either side and is no letter. */
+const stroke = '\u0640';
+const shaping = { kern: false, liga: false, clig: false, dlig: false, calt: false };
+
+/**
+ * The advances of one face's Arabic letters where they join, as text: a line `final initial medial: code points …` for letters that join on both sides, `final: …`
+ * for those that join to the one before alone, and `isolated final: lam+alef …` for the two as one.
+ */
+const joinedOf = ({ font, characters }: Face): string => {
+  const shape = (text: string) => font.layout(text, shaping, 'arab', undefined, 'rtl');
+  const width = (text: string) => shape(text).positions.reduce((sum, { xAdvance }) => sum + xAdvance, 0);
+  const joint = width(stroke);
+  const lines = new Map<string, string[]>();
+  const add = (widths: readonly number[], what: string) => {
+    const line = lines.get(widths.join(' ')) ?? [];
+    line.push(what);
+    lines.set(widths.join(' '), line);
+  };
+  // Whether a letter joins shows in its neighbour, as some have no shapes of their own.
+  const neighbour = '\u0628';
+  const alone = shape(neighbour).glyphs[0]?.id;
+  const joinsBefore = (letter: string) => shape(neighbour + letter).glyphs.at(-1)?.id !== alone;
+  const joinsAfter = (letter: string) => shape(letter + neighbour).glyphs[0]?.id !== alone;
+  for (let code = 0x620; code <= 0x6ff; code++) {
+    const letter = String.fromCodePoint(code);
+    if (!/\p{L}/u.test(letter) || !characters.has(code)) continue;
+    const final = width(stroke + letter) - joint;
+    const hex = code.toString(16);
+    if (joinsAfter(letter))
+      add([final, width(letter + stroke) - joint, width(stroke + letter + stroke) - 2 * joint], hex);
+    else if (joinsBefore(letter)) add([final], hex);
+  }
+  for (const alef of [0x622, 0x623, 0x625, 0x627]) {
+    const both = `\u0644${String.fromCodePoint(alef)}`;
+    add([width(both), width(stroke + both) - joint], `644+${alef.toString(16)}`);
+  }
+  return [...lines].map(([widths, what]) => `${widths}: ${what.join(' ')}`).join('\n');
+};
+
 const faceOf = (name: string) =>
   readFace(readFileSync(createRequire(import.meta.url).resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`)));
 
@@ -64,6 +103,16 @@ ${tableOf(regular)}
 
 export const boldAdvances = \`
 ${tableOf(bold)}
+\`;
+
+// Arabic letters that join: \`final initial medial: code points\`, \`final: code points\`, \`isolated final: lam+alef\`.
+
+export const regularJoined = \`
+${joinedOf(regular)}
+\`;
+
+export const boldJoined = \`
+${joinedOf(bold)}
 \`;
 `;
 };

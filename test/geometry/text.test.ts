@@ -1,9 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { createCanvas, GlobalFonts } from '@napi-rs/canvas';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fallbackAdvance, fitText, textWidth } from '../../geometry/text.ts';
 import { writeAdvances } from '../../src/command/advances.ts';
+import { type Face, readFace, setLine } from '../../templates/set-line.ts';
 
 const fontFile = (name: string) => createRequire(import.meta.url).resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`);
 
@@ -29,9 +31,33 @@ describe('textWidth', () => {
     ['Ζυγός 38,5', false],
     ['Подставка № 7', false],
     ['⌀5 → 27.66° ½ ∅', false],
+    ['גשר לגיטרה', false],
+    ['שָׁלוֹם', true],
+    ['جسر القيثارة رقم ٣', false],
+    ['السلام عليكم لا إلا', true],
+    ['لآن لأن لإبل', false],
+    ['بَيتُ العُود', false],
+    ['پل گیتار ژاله', true],
+    ['لـا ب\u200dا ب\u200cا', false],
   ] as const)('measures “%s” (bold %s) as Skia does', (text, bold) => {
     context.font = `1000px "${bold ? 'Measured Bold' : 'Measured'}"`;
     expect(textWidth(text, 1000, bold)).toBeCloseTo(context.measureText(text).width, 0);
+  });
+
+  it("measures any Arabic letters beside each other as the font's own rules shape them", () => {
+    const letters = fc.string({
+      unit: fc.integer({ min: 0x620, max: 0x6d3 }).map((code) => String.fromCodePoint(code)),
+      maxLength: 8,
+    });
+    const faces = [readFace(readFileSync(fontFile('DejaVuSans'))), readFace(readFileSync(fontFile('DejaVuSans-Bold')))];
+    fc.assert(
+      fc.property(letters, fc.boolean(), (text, bold) => {
+        const face = faces[Number(bold)] as Face;
+        fc.pre([...text].every((letter) => face.characters.has(letter.codePointAt(0) ?? 0)));
+        expect(setLine(text, bold, { faces: [face] }).ems).toBeCloseTo(textWidth(text, 1, bold), 9);
+      }),
+      { numRuns: 300 },
+    );
   });
 
   it('grows with the size and the number of characters', () => {
