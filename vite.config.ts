@@ -54,7 +54,6 @@ const inBrowser = {
   globalSetup: ['test/browser/setup.ts'],
   testTimeout: 60_000,
   hookTimeout: 120_000,
-  fileParallelism: false,
 };
 
 export default defineConfig(({ mode }) => {

@@ -27,14 +27,11 @@ class Here {
   }
   terminate() {}
 }
+vi.mock('../../src/app/workers.ts', () => ({ adviceWorker: () => new Here() }));
 beforeEach(() => {
   asked = [];
-  vi.stubGlobal('Worker', Here);
 });
-afterEach(() => {
-  cleanup();
-  vi.unstubAllGlobals();
-});
+afterEach(cleanup);
 
 const open = (bench = demoBench()) => {
   render(

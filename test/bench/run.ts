@@ -7,6 +7,7 @@ import { stepCosts } from './drag.ts';
 import { type Beginning, beginningOf } from './first-drawing.ts';
 import { benchPaper } from './paper.ts';
 import type { Row } from './row.ts';
+import { benchShelf } from './shelf.ts';
 
 const middle = (values: readonly number[]): number =>
   values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] as number;
@@ -98,6 +99,7 @@ try {
       wanted: '8.3 ms',
     });
   }
+  rows.push(...(await benchShelf(browser, pages.app)));
 } finally {
   await browser.close();
   await pages.close();
