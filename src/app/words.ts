@@ -219,6 +219,8 @@ export const words = {
       `${{ shelf: 'On the shelf', archive: 'Put away', bin: 'In the bin' }[place]} (${count})`,
     unnamed: 'Unnamed job',
     here: 'at the bench',
+    notBuilt: (count: number) =>
+      count === 1 ? 'One thing keeps it from being built.' : `${count} things keep it from being built.`,
     dated: (date: string, changed: string) => `${date} · changed ${changed}`,
     open: 'Open',
     openOf: (name: string) => `Open ${name}`,

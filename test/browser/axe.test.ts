@@ -61,6 +61,19 @@ const openPrinter = async (page: Page) => {
   await field(page, '100 mm across').fill('nought');
 };
 
+/** What a finger would miss: targets under 44 px, each with its size. */
+const small = (page: Page) =>
+  page
+    .locator(
+      ['button', 'summary', 'select', 'input[type="text"]', '.choices label'].map((one) => `${one}:visible`).join(),
+    )
+    .evaluateAll((all) =>
+      all
+        .map((e) => ({ box: e.getBoundingClientRect(), html: e.outerHTML.slice(0, 120) }))
+        .filter(({ box }) => Math.min(box.width, box.height) < 43.5)
+        .map(({ box, html }) => `${box.width.toFixed(1)} × ${box.height.toFixed(1)}: ${html}`),
+    );
+
 describe.each([
   ['a desk', desk],
   ['a tablet', tablet],
@@ -102,6 +115,20 @@ describe.each([
       await look('settings');
     });
 
+    it('with the jobs of the device, the earlier states of one and its link', async () => {
+      const { page, look } = await open();
+      await field(page, 'Job').fill('Mine');
+      await page.waitForTimeout(1000);
+      await page.getByRole('button', { name: 'Jobs…' }).click();
+      await page.getByRole('button', { name: 'Earlier states of Mine' }).click();
+      await page.getByRole('button', { name: 'As it is' }).waitFor();
+      await look('shelf');
+      await page.getByRole('button', { name: 'Share Mine' }).click();
+      await page.getByRole('img', { name: 'QR code of the link' }).waitFor();
+      await look('share');
+      if ('touch' in window) expect(await small(page)).toEqual([]);
+    });
+
     it('with every fold, a reading and a range open, and where a figure is asked how it came about', async () => {
       const { page, look } = await open();
       await openAll(page);
@@ -119,35 +146,24 @@ it.each([
   'has targets of 44 px for a finger on %s, with findings, a range and a reading open too',
   async (_, window) => {
     const page = await openPage(window);
-    const small = () =>
-      page
-        .locator(
-          ['button', 'summary', 'select', 'input[type="text"]', '.choices label'].map((one) => `${one}:visible`).join(),
-        )
-        .evaluateAll((all) =>
-          all
-            .map((e) => ({ box: e.getBoundingClientRect(), html: e.outerHTML.slice(0, 120) }))
-            .filter(({ box }) => Math.min(box.width, box.height) < 43.5)
-            .map(({ box, html }) => `${box.width.toFixed(1)} × ${box.height.toFixed(1)}: ${html}`),
-        );
-    expect(await small()).toEqual([]);
+    expect(await small(page)).toEqual([]);
     await openAll(page);
-    expect(await small()).toEqual([]);
+    expect(await small(page)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(window.width);
     await page.getByRole('button', { name: /^Exposure, E2: / }).click();
-    expect(await small()).toEqual([]);
+    expect(await small(page)).toEqual([]);
     await page.keyboard.press('Escape');
     await page.getByRole('button', { name: 'Save templates' }).click();
     await page.locator('.small-piece path').first().waitFor();
-    expect(await small()).toEqual([]);
+    expect(await small(page)).toEqual([]);
     await page.getByRole('tab', { name: 'Pages' }).click();
     await page.getByRole('button', { name: 'True size' }).last().click();
-    expect(await small()).toEqual([]);
+    expect(await small(page)).toEqual([]);
     await openPrinter(page);
-    expect(await small()).toEqual([]);
+    expect(await small(page)).toEqual([]);
     await page.getByRole('tab', { name: 'Settings' }).click();
     await page.getByText('Radius gauges', { exact: true }).click();
-    expect(await small()).toEqual([]);
+    expect(await small(page)).toEqual([]);
     expect(await page.evaluate(() => document.querySelector('.panel-of-tab')?.scrollWidth)).toBeLessThanOrEqual(
       window.width,
     );

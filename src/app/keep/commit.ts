@@ -106,8 +106,10 @@ export const commit = async (db: Database, { known, changes, name, now }: Commit
   }
 };
 
-/** A job's card, brought up to what the job is now. */
-export const cardOf = (job: Job, card: Card): Card => {
-  const picture = pictureOf(job) ?? card.picture;
-  return { ...card, name: job.name, date: job.date, ...(picture && { picture }) };
-};
+/** A job's card, brought up to what the job is now; one that cannot be built keeps the picture of what could. */
+export const cardOf = (job: Job, card: Omit<Card, 'problems'>): Card => ({
+  ...card,
+  name: job.name,
+  date: job.date,
+  ...pictureOf(job),
+});

@@ -20,6 +20,8 @@ export interface Card {
   /** When it was last changed, ms since 1970 by the device's clock: only for people. */
   readonly changed: number;
   readonly place: Place;
+  /** How many things keep its bridge from being made as its numbers stand. */
+  readonly problems: number;
   /** When it was put into the bin, ms since 1970. */
   readonly binned?: number;
   /** Its small drawing: the outline and slot from above as SVG path data, mm, and what they measure. */
@@ -55,17 +57,25 @@ export interface Schema extends DBSchema {
 export type Database = IDBPDatabase<Schema>;
 
 export interface DatabaseTold {
-  /** An older window keeps the database from being brought up to this version. */
-  readonly onBlocked?: () => void;
   /** A newer window needs this one to let go, which it has done: nothing more is kept here. */
   readonly onTaken?: () => void;
   /** The browser closed the database, as when its files were cleared. */
   readonly onLost?: () => void;
 }
 
-/** Opens the database, made if need be. Rejects where the browser has none, or denies it. */
-export const openDatabase = async (told: DatabaseTold = {}, name = databaseName): Promise<Database> => {
-  const db: Database = await openDB<Schema>(name, databaseVersion, {
+/**
+ * Opens the database, made if need be. Rejects where the browser has none, or denies it; and with a TimeoutError where an older window holds it and does not let it be brought up to this version.
+ */
+export const openDatabase = async (
+  told: DatabaseTold = {},
+  name = databaseName,
+  version = databaseVersion,
+): Promise<Database> => {
+  let isHeld: (error: DOMException) => void = () => {};
+  const held = new Promise<never>((_, reject) => {
+    isHeld = reject;
+  });
+  const opening: Promise<Database> = openDB<Schema>(name, version, {
     upgrade(made, from) {
       if (from < 1) {
         made.createObjectStore('cards', { keyPath: 'id' });
@@ -74,12 +84,22 @@ export const openDatabase = async (told: DatabaseTold = {}, name = databaseName)
         made.createObjectStore('device');
       }
     },
-    blocked: () => told.onBlocked?.(),
-    blocking: () => {
-      db.close();
+    blocked: () => isHeld(new DOMException('An older window holds the database.', 'TimeoutError')),
+    blocking: (_from, _to, { target }) => {
+      (target as IDBDatabase).close();
       told.onTaken?.();
     },
     terminated: () => told.onLost?.(),
   });
-  return db;
+  // One that opens after all is not needed any more.
+  return Promise.race([
+    opening,
+    held.catch((error) => {
+      opening.then(
+        (db) => db.close(),
+        () => {},
+      );
+      throw error;
+    }),
+  ]);
 };

@@ -11,10 +11,10 @@ import type { Card } from './database.ts';
 /** Around the outline, mm. */
 const pad = 2;
 
-/** A job's bridge with its slot from above, small enough for a card, as SVG path data in mm and the box it fills; nothing where it cannot be built. */
-export const pictureOf = (job: Job): Card['picture'] => {
+/** What a card shows of a job: its bridge with the slot from above, as SVG path data in mm and the box it fills, where it can be built; else how many things keep it from that. */
+export const pictureOf = (job: Job): Pick<Card, 'picture' | 'problems'> => {
   const built = build(job);
-  if (!built.ok) return undefined;
+  if (!built.ok) return { problems: built.problems.length };
   const { job: settled, design } = built;
   const outline = footprintOutline(settled, design);
   const { minX, maxX, minY, maxY } = bounds(outline);
@@ -24,5 +24,6 @@ export const pictureOf = (job: Job): Card['picture'] => {
   };
   const half = Math.max(maxX, -minX) + pad;
   const d = [outline, slotCut(settled, design.saddleLine)].map((path) => pathData(placed(path))).join('');
-  return { d, box: [-half, -pad, 2 * half, maxY - minY + 2 * pad].map((n) => n.toFixed(1)).join(' ') };
+  const box = [-half, -pad, 2 * half, maxY - minY + 2 * pad].map((n) => n.toFixed(1)).join(' ');
+  return { picture: { d, box }, problems: 0 };
 };

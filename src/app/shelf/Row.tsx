@@ -68,7 +68,7 @@ const Name = ({ card, onRename }: { card: Card; onRename: (name: string) => void
 
 /** One job on the shelf. */
 export const Row = ({ card, isHere, acts }: { card: Card; isHere: boolean; acts: RowActs }) => {
-  const { name, date, changed, place, picture } = card;
+  const { name, date, changed, place, picture, problems } = card;
   const called = name.trim() === '' ? says.unnamed : name;
   return (
     <li className="job-row" data-here={isHere}>
@@ -78,6 +78,7 @@ export const Row = ({ card, isHere, acts }: { card: Card; isHere: boolean; acts:
         {isHere && <em> {says.here}</em>}
         <br />
         {says.dated(date, when.format(changed))}
+        {problems > 0 && <em> {says.notBuilt(problems)}</em>}
       </p>
       <div className="acts">
         <button type="button" aria-label={says.openOf(called)} disabled={isHere} onClick={() => acts.open(card)}>

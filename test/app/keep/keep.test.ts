@@ -71,6 +71,42 @@ describe('a job on the shelf', () => {
   });
 });
 
+describe('a database that an older window holds', () => {
+  it('is told of, and not waited for', async () => {
+    const raw = await new Promise<IDBDatabase>((done, fail) => {
+      const asked = indexedDB.open('stuck', 1);
+      asked.onsuccess = () => done(asked.result);
+      asked.onerror = () => fail(asked.error);
+    });
+    await expect(openDatabase({}, 'stuck', 2)).rejects.toMatchObject({ name: 'TimeoutError' });
+    raw.close();
+  });
+
+  it('is let go to a newer one, which is said', async () => {
+    let isTaken = false;
+    await openDatabase(
+      {
+        onTaken: () => {
+          isTaken = true;
+        },
+      },
+      'shared',
+    );
+    await openDatabase({}, 'shared', 2);
+    expect(isTaken).toBe(true);
+  });
+});
+
+describe('a job that cannot be built', () => {
+  it('says so on its card, which keeps the picture of what could', async () => {
+    const known = await onShelf();
+    await change(known, put(known.job, 'bridge.frontToSaddle', 38), 'Front edge');
+    const [card] = await cardsOf(db);
+    expect(card?.problems).toBeGreaterThan(0);
+    expect(card?.picture?.d).toMatch(/^M/);
+  });
+});
+
 describe('two windows', () => {
   it('that change different numbers both keep theirs, and see each other’s', async () => {
     const known = await onShelf();
