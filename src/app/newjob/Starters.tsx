@@ -4,7 +4,7 @@ import { type Starter, starters } from '../../jobs/index.ts';
 import { pictureOf } from '../keep/picture.ts';
 import { words } from '../words.ts';
 
-type Picture = ReturnType<typeof pictureOf>;
+type Picture = ReturnType<typeof pictureOf>['picture'];
 
 /** Each starter's picture, drawn one after the other, so that the list stands there at once. */
 const usePictures = (): Readonly<Record<string, Picture>> => {
@@ -14,7 +14,7 @@ const usePictures = (): Readonly<Record<string, Picture>> => {
     if (next === undefined) return;
     const timer = setTimeout(() => {
       const read = readJob(next.text);
-      setPictures((now) => ({ ...now, [next.id]: read.ok ? pictureOf(read.job) : undefined }));
+      setPictures((now) => ({ ...now, [next.id]: read.ok ? pictureOf(read.job).picture : undefined }));
     });
     return () => clearTimeout(timer);
   }, [next]);
