@@ -761,6 +761,7 @@ export const words = {
       printer === undefined
         ? 'The ticked templates at true size, check bars on every sheet. Not corrected for any printer.'
         : `The ticked templates at true size, check bars on every sheet. Corrected for ${printer}.`,
+    typedSize: (paper: string) => `${paper}: its size is typed under “Settings”.`,
     svgViews: 'SVG, three views',
     svgViewsSays: 'The working drawing on one page, at true size.',
     svgPiece: 'SVG',
@@ -921,6 +922,8 @@ export const words = {
     downloads: 'Each is a file of its own; the browser may ask once whether it may save several.',
     savedInto: (n: number, folder: string) => `${n === 1 ? 'One file is' : `${n} files are`} written into “${folder}”.`,
     nothing: 'None of the ticked templates is to be cut: pages of words are only printed.',
-    problems: (title: string, problems: readonly string[]) => `${title}: ${problems.join(' ')}`,
+    nothingSaved: 'Nothing was saved.',
+    lacking: (characters: readonly string[]) =>
+      `The font has no ${characters.slice(0, 12).join(' ')}${characters.length > 12 ? ' …' : ''}: codes stand in place. Letters as text keep what was typed.`,
   },
 } as const;

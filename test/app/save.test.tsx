@@ -9,12 +9,14 @@ import { setAt } from '../../geometry/fields.ts';
 import { type Database, openDatabase } from '../../src/app/keep/database.ts';
 import type { Keep } from '../../src/app/keep/keep.ts';
 import { recall, remember } from '../../src/app/keep/shelf.ts';
+import { cutAll } from '../../src/app/save/cutter.ts';
 import { type LayAsk, layAll } from '../../src/app/save/paper-work.ts';
 import { createShopStore, shopKey } from '../../src/app/save/shop-store.ts';
 import { type HeldShop, Templates } from '../../src/app/save/Templates.tsx';
 import { createBench } from '../../src/app/store.ts';
 import { BenchContext } from '../../src/app/use-bench.ts';
 import { pieces, piecesOf } from '../../templates/pieces/index.ts';
+import type { Piece } from '../../templates/pieces/piece.ts';
 import { newShop, writeShop } from '../../templates/shop/index.ts';
 import { built } from '../solved.ts';
 import { starterJob } from './bench.ts';
@@ -173,6 +175,32 @@ it('shows a setting’s limits where it is typed, lists to add to, and leaves ou
   expect(shop().gauges.list).toEqual([{ id: 'gauge-1', radius: 304.8 }]);
   await user.click(button('Remove gauge 1'));
   expect(shop().gauges.list).toEqual([]);
+});
+
+it('says by the settings’ own names which templates the tool cannot follow, and can be stopped between two', async () => {
+  const of = built(starterJob('heron'));
+  const cutter = { ...newShop().cutter, tool: 6, letters: 'text' } as const;
+  const [footprint, saddle] = ['footprint', 'saddle'].map((id) => pieces.find((piece) => piece.id === id) as Piece);
+  const some = [footprint, saddle] as readonly Piece[];
+  const cut = await cutAll(of, some, { ...newShop(), cutter }, { tell: () => {}, isStopped: () => false });
+  expect(cut?.files.map(({ name }) => name)).toEqual(['saddle.cutter']);
+  // The slot is 3 mm wide.
+  expect(cut?.problems[0]).toMatch(
+    /6\.00 mm does not get through .*3\.00 mm wide.*\(“Tool or kerf”\).*\(“Where the tool runs”\)/,
+  );
+  let told = 0;
+  const stopped = await cutAll(
+    of,
+    some,
+    { ...newShop(), cutter },
+    {
+      tell: () => {
+        told += 1;
+      },
+      isStopped: () => told > 0,
+    },
+  );
+  expect([stopped, told]).toEqual([undefined, 1]);
 });
 
 it('proves a print by what its bars read: true, fitted, refused or corrected, and remembers it', async () => {

@@ -109,7 +109,7 @@ export const ShopList = ({ list }: { list: string }) => {
   return (
     <section className="shop-list" aria-label={called.label}>
       <h3>{called.label}</h3>
-      <ul ref={box}>
+      <ul ref={box} className="shop-items">
         {items.length === 0 && <li>{says.nothingListed}</li>}
         {items.map(({ id }, k) => (
           <li key={id}>

@@ -67,32 +67,38 @@ interface Work extends Progress {
   readonly stop: () => void;
 }
 
+/** What came of it, and what is to be said besides. */
+interface Done {
+  readonly says: string;
+  readonly details?: readonly string[];
+}
+
 /** The files that are made, one at a time, and what is said of it. */
 const useWork = () => {
   const [work, setWork] = useState<Work | undefined>();
-  const [status, setStatus] = useState('');
+  const [done, setDone] = useState<Done>({ says: '' });
   const stop = work?.stop;
   const latest = useRef<(() => void) | undefined>(undefined);
   latest.current = stop;
   useEffect(() => () => latest.current?.(), []);
 
   /** Makes files and says what came of it: `make` hears how a stop is told, and gives what is to be said. */
-  const run = async (make: (begin: (stop: () => void) => (progress: Progress) => void) => Promise<string>) => {
-    setStatus('');
+  const run = async (make: (begin: (stop: () => void) => (progress: Progress) => void) => Promise<Done>) => {
+    setDone({ says: '' });
     try {
-      setStatus(
+      setDone(
         await make((stopIt) => {
           setWork({ says: '', share: 0, stop: stopIt });
           return (progress) => setWork({ ...progress, stop: stopIt });
         }),
       );
     } catch (error) {
-      setStatus(says.failed(error instanceof Error ? error.message : String(error)));
+      setDone({ says: says.failed(error instanceof Error ? error.message : String(error)) });
     } finally {
       setWork(undefined);
     }
   };
-  return { work, status, run };
+  return { work, done, run };
 };
 
 const svgType = 'image/svg+xml';
@@ -103,7 +109,7 @@ const Body = ({ onClose }: { onClose: () => void }) => {
   const shop = useShopState((state) => state.shop);
   const isWide = useMedia(wide);
   const [chosen, setTab] = useState<Tab>('pieces');
-  const { work, status, run } = useWork();
+  const { work, done, run } = useWork();
   const laidNow = useLaid(built?.job, shop);
   useEffect(() => {
     dialog.current?.showModal();
@@ -127,15 +133,15 @@ const Body = ({ onClose }: { onClose: () => void }) => {
       const writing = writePdf(of.job, shop, (progress) => tell(progress));
       tell = begin(writing.stop);
       const file = await writing.done;
-      if (file === undefined) return says.stopped;
+      if (file === undefined) return { says: says.stopped };
       const name = `${nameOf(of, `templates-${fileName(paperOf(shop).name).toLowerCase()}`)}.pdf`;
       saveBlob([file.bytes], 'application/pdf', name);
-      return [says.done([name]), file.lacking.length > 0 ? says.lacking(file.lacking) : ''].filter(Boolean).join(' ');
+      return { says: says.done([name]), details: file.lacking.length > 0 ? [says.lacking(file.lacking)] : [] };
     });
   const saveSvg = (of: Built, piece?: Piece) =>
     run(async () => {
       const { pieceSvgs, viewsSvg } = await import('./svg.ts');
-      return says.done(saveAll(of, piece ? pieceSvgs(of, piece, shop) : viewsSvg(of)));
+      return { says: says.done(saveAll(of, piece ? pieceSvgs(of, piece, shop) : viewsSvg(of))) };
     });
   /** Templates for the cutter, handed over by `save`, which says what came of it. */
   const cut = (of: Built, some: readonly Piece[], save: (files: readonly TextFile[]) => Promise<string>) =>
@@ -146,8 +152,11 @@ const Body = ({ onClose }: { onClose: () => void }) => {
       });
       const { cutAll } = await import('./cutter.ts');
       const made = await cutAll(of, some, shop, { tell, isStopped: () => isStopped });
-      if (made === undefined) return says.stopped;
-      return [made.files.length > 0 ? await save(made.files) : '', ...made.problems].filter(Boolean).join(' ');
+      if (made === undefined) return { says: says.stopped };
+      return {
+        says: made.files.length > 0 ? await save(made.files) : words.cutter.nothingSaved,
+        details: made.problems,
+      };
     });
   const cutInto = async (of: Built, some: readonly Piece[]) => {
     // Asked for at once: the browser lets a page do so only right after a press.
@@ -181,13 +190,22 @@ const Body = ({ onClose }: { onClose: () => void }) => {
                 {says.stop}
               </button>
             )}
-            <p className="small">{says.pdfSays(printer)}</p>
+            <p className="small">
+              {shop.paper.size === 'typed' && says.typedSize(paperOf(shop).name)} {says.pdfSays(printer)}
+            </p>
           </div>
         )}
         {work && <progress value={work.share} aria-label={says.title} />}
-        <p className="status" role="status">
-          {work?.says ?? status}
-        </p>
+        <div className="status" role="status">
+          <p>{work?.says ?? done.says}</p>
+          {!work && done.details && done.details.length > 0 && (
+            <ul>
+              {done.details.map((one) => (
+                <li key={one}>{one}</li>
+              ))}
+            </ul>
+          )}
+        </div>
         <Refused />
         <RefusedSettings />
         <ShopTrouble />
