@@ -16,6 +16,9 @@ const isRoot = process.getuid?.() === 0;
 export const launchFlags: readonly string[] = [
   ...(isRoot ? ['--no-sandbox'] : []),
   '--disable-gpu',
+  // Pictures are alike wherever they are made: colours as they are named, letters as their outlines say.
+  '--force-color-profile=srgb',
+  '--font-render-hinting=none',
   '--disable-quic',
   '--no-first-run',
   '--disable-background-networking',
