@@ -137,6 +137,10 @@ const clustersOf = (text: string, { faces, picture }: Setting): { clusters: Clus
   return { clusters, lacking };
 };
 
+/** A lam and an alef with a sign are one letter with that sign (Unicode, 9.2); written apart, so that the font's rules find the two that they join. */
+const withSignApart = (text: string): string =>
+  text.replace(/(?<=\u0644\p{Mn}*)[\u0622\u0623\u0625]/gu, (alef) => alef.normalize('NFD'));
+
 /** The glyphs of a stretch, from left to right. */
 const glyphsOf = (written: string, toLeft: boolean, { font }: Face): readonly SetGlyph[] => {
   const text = written.replace(steering, '');
@@ -147,7 +151,7 @@ const glyphsOf = (written: string, toLeft: boolean, { font }: Face): readonly Se
       return { glyph, text: character, dx: 0, dy: 0, advance };
     });
   const { glyphs, positions } = font.layout(
-    toLeft ? mirrored(text) : text,
+    toLeft ? withSignApart(mirrored(text)) : text,
     features,
     undefined,
     undefined,

@@ -79,7 +79,8 @@ const joinedOf = ({ font, characters }: Face): string => {
     else if (joinsBefore(letter)) add([final], hex);
   }
   for (const alef of [0x622, 0x623, 0x625, 0x627]) {
-    const both = `\u0644${String.fromCodePoint(alef)}`;
+    // With its sign apart, as it is set.
+    const both = `\u0644${String.fromCodePoint(alef).normalize('NFD')}`;
     add([width(both), width(stroke + both) - joint], `644+${alef.toString(16)}`);
   }
   return [...lines].map(([widths, what]) => `${widths}: ${what.join(' ')}`).join('\n');

@@ -317,19 +317,22 @@ describe('a reader that asks for what was typed', () => {
   };
 
   // Here readers that go by the glyphs alone lose spaces between numbers and words.
-  it.each(['שלום (עולם) 12.5, x [2]', 'גשר לגיטרה 2024-05-01, 38.5 mm', 'السلام عليكم (٣٢) لا 12.5 mm', 'שָׁלוֹם בּ'])(
-    'is told: %s',
-    async (words) => {
-      const { texts } = await write([text('a', words)]);
-      const bare = (of: string) => of.replace(/\s/g, '').normalize('NFC');
-      expect(bare(texts.map((t) => t.text).join(''))).toBe(bare(words));
-      // A part whose glyphs say it themselves needs no word beside them.
-      const rest = ['12.5', '2024-05-01', '38.5', 'x [2]', 'mm'].filter((part) => words.includes(part));
-      const spoken = await said(words);
-      for (const piece of words.split(' ').filter((part) => !rest.some((r) => r.includes(part.replace(',', '')))))
-        expect(spoken).toContain(piece.normalize('NFC'));
-    },
-  );
+  it.each([
+    'שלום (עולם) 12.5, x [2]',
+    'גשר לגיטרה 2024-05-01, 38.5 mm',
+    'السلام عليكم (٣٢) لا 12.5 mm',
+    'שָׁלוֹם בּ',
+    'لآن لأن إبل',
+  ])('is told: %s', async (words) => {
+    const { texts } = await write([text('a', words)]);
+    const bare = (of: string) => of.replace(/\s/g, '').normalize('NFC');
+    expect(bare(texts.map((t) => t.text).join(''))).toBe(bare(words));
+    // A part whose glyphs say it themselves needs no word beside them.
+    const rest = ['12.5', '2024-05-01', '38.5', 'x [2]', 'mm'].filter((part) => words.includes(part));
+    const spoken = await said(words);
+    for (const piece of words.split(' ').filter((part) => !rest.some((r) => r.includes(part.replace(',', '')))))
+      expect(spoken).toContain(piece.normalize('NFC'));
+  });
 });
 
 describe('the order in which letters are seen', () => {
