@@ -14,13 +14,20 @@ const broken = (word: string, width: number, size: number, bold: boolean): reado
   return parts;
 };
 
-/** The words of a sentence in as many lines as a width needs; width and em size in mm. A word that is wider than that alone is broken. */
+/** The blank between a number and its unit, at which no line ends. */
+const beforeUnit = /(?<=[\d¼½¾⅛⅜⅝⅞]) (?=(?:mm|in|N|N·mm|Hz|MPa|g|cents|%)(?![\p{L}·]))/gu;
+const tied = '\u00a0';
+
+/** The words of a sentence in as many lines as a width needs; width and em size in mm. A word that is wider than that alone is broken; a number keeps its unit. */
 export const wrap = (sentence: string, width: number, size: number, bold = false): readonly string[] => {
   const lines: string[] = [];
-  for (const word of sentence.split(' ').flatMap((one) => broken(one, width, size, bold))) {
+  for (const word of sentence
+    .replace(beforeUnit, tied)
+    .split(' ')
+    .flatMap((one) => broken(one, width, size, bold))) {
     const longer = lines.length === 0 ? word : `${lines.at(-1)} ${word}`;
     if (lines.length > 0 && textWidth(longer, size, bold) <= width) lines[lines.length - 1] = longer;
     else lines.push(word);
   }
-  return lines;
+  return lines.map((line) => line.replaceAll(tied, ' '));
 };
