@@ -49,7 +49,7 @@ export const caulPlan = (
           stroke('channel', boxPath(channel.box), { line: 'outline', purpose: 'cut' }),
           upright('channel.width', { x: maxX, y: channel.box.minY }, { x: maxX, y: channel.box.maxY }, maxX, 3.4),
           ...(channel.box.minY > minY + 1e-6
-            ? [upright('channel.front', { x: minX, y: minY }, { x: minX, y: channel.box.minY }, minX, -5.4)]
+            ? [upright('channel.front', { x: minX, y: minY }, { x: minX, y: channel.box.minY }, minX, -3)]
             : []),
           across(
             'channel.length',
@@ -74,7 +74,7 @@ export const caulPlan = (
     note('treble', { x: maxX, y: minY }, ['treble'], { anchor: 'end', bold: true, shift: { dx: 0, dy: -0.6 } }),
     note('towardsNut', { x: 0, y: minY - ON }, ['towards the nut ↑'], { shift: { dx: 0, dy: -0.4 } }),
     across('length', { x: minX, y: maxY }, { x: maxX, y: maxY }, maxY, 4.8),
-    upright('depth', { x: minX, y: minY }, { x: minX, y: maxY }, minX, -3),
+    upright('depth', { x: minX, y: minY }, { x: minX, y: maxY }, minX, -5.4),
   ];
   const seen = forHand(marks, job.hand);
   return [
