@@ -76,6 +76,9 @@ const drawStroke = (group: Container, stroke: Stroke, id: string, pen?: Pen): vo
   if (dash.length > 0) drawn.attr({ 'stroke-dasharray': dash.map(digits).join(' ') });
 };
 
+/** Letters that may be read from right to left. */
+const toLeft = /[\p{Script=Hebrew}\p{Script=Arabic}]/u;
+
 const drawText = (group: Container, text: Text, id: string, pen?: Pen): void => {
   const x = digits(text.at.x);
   const y = digits(text.at.y);
@@ -91,7 +94,12 @@ const drawText = (group: Container, text: Text, id: string, pen?: Pen): void => 
   });
   // As measured, and as the PDF is written: each character by its own advance. Set as properties, since a content security policy
   // minds a style attribute even on an element that is never shown.
-  drawn.css({ 'font-kerning': 'none', 'font-variant-ligatures': 'none' } as Partial<CSSStyleDeclaration>);
+  drawn.css({
+    'font-kerning': 'none',
+    'font-variant-ligatures': 'none',
+    // The way of its first letter (UAX 9, P2), as in the PDF; where the text stands is not changed by it.
+    ...(toLeft.test(text.text) && { 'unicode-bidi': 'plaintext' }),
+  } as Partial<CSSStyleDeclaration>);
   if (text.bold) drawn.attr({ 'font-weight': 'bold' });
   if (text.turn !== 0) drawn.attr({ transform: `rotate(${digits(text.turn)} ${x} ${y})` });
 };

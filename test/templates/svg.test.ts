@@ -136,6 +136,12 @@ describe.each([
     expect(note?.attributes['font-family']).toContain('DejaVu Sans');
   });
 
+  it('lets a name run the way of its first letter', () => {
+    const [name] = write([text('name', 'שלום bridge 12')]).elements;
+    expect(name?.text).toBe('שלום bridge 12');
+    expect(name?.attributes.style).toContain('unicode-bidi: plaintext;');
+  });
+
   it('leaves a hostile name inert and the file well-formed', () => {
     const source = toSvg([text('a', hostile)], { ...page, title: hostile });
     const file = readSvg(source);
