@@ -138,4 +138,4 @@ const told = (job: Job, out: string, names: readonly string[]) =>
 
 /** A problem on a line: the field's path, what stands there, and what is allowed. Many say all of it themselves. */
 const inWords = ({ path, value, says }: Problem): string =>
-  says.startsWith(path) ? `  ${says}` : `  ${cleanName(path)} = ${JSON.stringify(value) ?? 'nothing'}: ${says}`;
+  says.startsWith(path) ? `  ${says}` : `  ${cleanName(`${path} = ${JSON.stringify(value) ?? 'nothing'}`)}: ${says}`;

@@ -218,6 +218,15 @@ describe('a job that cannot be drafted', () => {
       () => jobFile('build.json', (job) => Object.assign(job.slot ?? {}, { length: 160 })),
       [/slot\.length = 160: .*160\.0 mm/],
     ],
+    [
+      'with words that would turn or act on a terminal',
+      () =>
+        jobFile('turned.json', (job) => {
+          Object.assign(job.bridge ?? {}, { thickness: '\u202e9 mm\u009b2J' });
+          Object.assign(job, { '\u001b[2J': 1 });
+        }),
+      [/^(?:[^\p{Cc}\u202e]|\n)*$/u, /bridge\.thickness = "9 mm2J"/],
+    ],
     ['no JSON', () => write('broken.json', '{"format": '), [/not JSON/]],
     ['empty', () => write('empty.json', ''), [/empty/]],
     ['of another program', () => write('other.json', '{"format":"other"}'), [/no Sagitta job/]],
