@@ -39,9 +39,7 @@ it('saves the ticked templates, as often as asked, as a PDF at true size, and ea
   await page.getByRole('checkbox', { name: 'Footprint, slot and pins' }).check();
   await page.getByRole('button', { name: 'One more of Footprint, slot and pins' }).click();
   // The sheet that is shown is the one that is printed.
-  const shown = page.locator('.page-frame svg');
-  await shown.getByText('Sagitta 0.1.0').waitFor();
-  await expect.poll(() => page.locator('.page-frame text').allTextContents()).toContain('1 of 2');
+  await page.locator('.page-frame text', { hasText: '1 of 2' }).waitFor();
   const ofPage = await page.locator('.page-frame text').allTextContents();
 
   const pdf = await save(page, 'Save PDF');
@@ -87,7 +85,7 @@ it('saves the ticked templates, as often as asked, as a PDF at true size, and ea
   page.on('download', (download) => names.push(download.suggestedFilename()));
   await page.getByRole('button', { name: 'Save the ticked template' }).click();
   await expect
-    .poll(() => names.sort())
+    .poll(() => names.sort(), { timeout: 20_000 })
     .toEqual(['cut', 'drill', 'show'].map((purpose) => `Curlew-no-3-footprint.${purpose}.cutter.svg`));
 });
 
@@ -101,6 +99,8 @@ it('corrects for a printer that was proved, says so on the page and keeps it on 
   await field(page, '4 in down').fill('101,6');
   await page.getByRole('button', { name: 'Prove the print' }).click();
   await page.getByText('Corrected from now on.').waitFor();
+  // Till it has gone to the storage.
+  await page.waitForTimeout(600);
   await page.reload();
   await page.getByRole('navigation', { name: 'Files' }).waitFor();
   await open(page);
@@ -108,9 +108,7 @@ it('corrects for a printer that was proved, says so on the page and keeps it on 
   // 101.6 / 101.2.
   const factor = 1.003953;
   await tab(page, 'Pages');
-  await expect
-    .poll(async () => (await page.locator('.page-frame text').allTextContents()).join(' '))
-    .toContain('corrected for Back room');
+  await page.locator('.page-frame text', { hasText: 'corrected for Back room' }).waitFor();
   const { pages } = await readPdf(await bytesOf(await save(page, 'Save PDF')));
   const bars = pages[0]?.paths.flatMap(({ segments }) =>
     segments.length === 1 && segments[0]?.kind === 'line'
