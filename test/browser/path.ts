@@ -41,7 +41,7 @@ const mouse: Hands = {
     const { x, y } = await middleOf(grip);
     await page.mouse.move(x, y);
     await page.mouse.down();
-    for (const down of [2, 5, 8]) await page.mouse.move(x, y + down);
+    for (const down of [2, 4, 5]) await page.mouse.move(x, y + down);
     await drawn(page);
     await held();
     await page.mouse.up();
@@ -72,7 +72,7 @@ const finger: Hands = {
         touchPoints: type === 'touchEnd' ? [] : [{ x, y: y + down }],
       });
     await touch('touchStart');
-    for (const down of [3, 6, 9]) await touch('touchMove', down);
+    for (const down of [3, 5, 6]) await touch('touchMove', down);
     await drawn(page);
     await held();
     await touch('touchEnd');
@@ -137,8 +137,8 @@ export const walk = async (
   at: (moment: Moment) => Promise<void> = async () => {},
 ): Promise<Download> => {
   const button = (name: string) => page.getByRole('button', { name, exact: true });
-  await by.type(page, field(page, 'Scale length'), '648');
-  await by.type(page, field(page, 'Straightedge to top'), '10.2');
+  await by.type(page, field(page, 'Scale length'), '645.2');
+  await by.type(page, field(page, 'Straightedge to top'), '10.1');
   await at('measured');
   await by.pull(page, page.getByRole('slider', { name: 'Depth, on the drawing', exact: true }), () => at('shaping'));
   await by.type(page, page.getByLabel('The same bridge at top radii of'), '14; 16; 20');

@@ -32,8 +32,10 @@ export const take = async ({ name, starter, ...opened }: Shot, typed?: readonly 
   const page = await openPage(opened);
   if (starter !== undefined) await openStarter(page, starter);
   if (typed) await page.getByRole('textbox', { name: typed[0], exact: true }).fill(typed[1]);
+  // What is pointed at is lit on the drawing.
+  await page.mouse.move(0, 0);
   await page.evaluate((height) => {
-    // What has the focus is lit on the drawing.
+    // So is what has the focus.
     if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
     const paper = document.querySelector<HTMLElement>('.paper');
     if (paper && window.innerWidth > 1000) Object.assign(paper.style, { height: `${height}px`, flex: 'none' });

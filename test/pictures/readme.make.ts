@@ -24,7 +24,8 @@ it.each(shots)('$name', async ({ name, ...window }) => {
   const page = await openPage(window);
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
   // The ways out come from a worker, a check at a time.
-  await page.getByText('Looking for what would bring it right…').first().waitFor({ state: 'detached' });
+  await page.getByRole('button', { name: 'Do it' }).first().waitFor({ state: 'attached' });
+  await page.waitForFunction(() => !document.body.textContent?.includes('Looking for what would bring it right…'));
   await page.screenshot({ path: join(folder, `${name}.png`) });
 });
 
