@@ -16,6 +16,14 @@ const rowOf = (input: Element): { readonly top: number; readonly bottom: number 
   return { top, bottom: Math.max(bottom, under) };
 };
 
+/** Scrolls the drawer as far as its row is to be seen under its head. */
+const scrollTo = (drawer: Element, row: { readonly top: number; readonly bottom: number }) => {
+  const from = (drawer.querySelector('.drawer-head') ?? drawer).getBoundingClientRect().bottom + gap;
+  const to = drawer.getBoundingClientRect().bottom - gap;
+  if (row.bottom > to) drawer.scrollTop += Math.min(row.bottom - to, row.top - from);
+  else if (row.top < from) drawer.scrollTop += row.top - from;
+};
+
 /** Tells the style how high the sheet stands and which part of the window is seen, and scrolls the field in focus out from under both. */
 const settle = (stage: HTMLElement) => {
   const view = window.visualViewport;
@@ -28,7 +36,10 @@ const settle = (stage: HTMLElement) => {
 
   const input = document.activeElement;
   const row = input instanceof HTMLElement && input.matches('input, select') ? rowOf(input) : undefined;
-  if (row === undefined || getComputedStyle(stage).position !== 'sticky') return;
+  if (row === undefined) return;
+  const drawer = (input as HTMLElement).closest('.drawer');
+  if (drawer !== null) return scrollTo(drawer, row);
+  if (getComputedStyle(stage).position !== 'sticky') return;
   const sheet = stage.getBoundingClientRect();
   const box = (input as HTMLElement).getBoundingClientRect();
   // The sheet stands over the fields only where both are in the same column.

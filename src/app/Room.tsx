@@ -7,6 +7,7 @@ import type { HeldShop } from './save/Templates.tsx';
 import { Sheet } from './sheet/Sheet.tsx';
 import { useKeep } from './shelf/use-keep.ts';
 import { useBenchState } from './use-bench.ts';
+import { drawer, useMedia } from './use-media.ts';
 import { type Parts, PartsContext } from './use-parts.ts';
 
 /** Loaded when they are first asked for. */
@@ -23,6 +24,9 @@ export const Room = ({ parts, step = steps.results }: { parts?: Parts; step?: nu
   const built = useBenchState((state) => state.built);
   const job = useBenchState((state) => state.job);
   const keep = useKeep();
+  const hasDrawer = useMedia(drawer);
+  /** What lies under the open drawer, or would scroll away from it, cannot be reached till it is closed. */
+  const isUnder = useBenchState((state) => state.isDrawerOpen) && hasDrawer;
   const [isSaving, setSaving] = useState(false);
   const shop = useRef<HeldShop>({});
   const [isShelfOpen, setShelfOpen] = useState(false);
@@ -50,26 +54,37 @@ export const Room = ({ parts, step = steps.results }: { parts?: Parts; step?: nu
   return (
     <PartsContext value={parts}>
       <AskContext value={setAsked}>
-        <div className="bench">
-          {parts ? (
-            <parts.Bar
-              onTemplates={() => setSaving(true)}
-              onNew={() => setBeginning(true)}
-              onShelf={keep && (() => setShelfOpen(true))}
-            />
-          ) : (
-            <header className="bar" />
-          )}
-          {parts && <parts.Notices />}
+        <div className="bench" data-drawer={isUnder}>
+          <div className="head" inert={isUnder}>
+            {parts ? (
+              <parts.Bar
+                onTemplates={() => setSaving(true)}
+                onNew={() => setBeginning(true)}
+                onShelf={keep && (() => setShelfOpen(true))}
+              />
+            ) : (
+              <header className="bar" />
+            )}
+            {parts && <parts.Notices />}
+          </div>
           {parts && <parts.Keys />}
           {parts && <parts.InSight />}
           <main>
             <div className="stage">
               {guarded('drawing', <Sheet />)}
+              {hasDrawer && <div className="opener">{parts && <parts.Opener />}</div>}
               {parts ? <parts.Help /> : <div className="help" />}
             </div>
-            {parts && step >= steps.numbers ? guarded('numbers', <parts.Numbers />) : <div className="numbers" />}
-            <div className="below">
+            {parts && step >= steps.numbers ? (
+              hasDrawer ? (
+                <parts.Drawer>{guarded('numbers', <parts.Numbers />)}</parts.Drawer>
+              ) : (
+                guarded('numbers', <parts.Numbers />)
+              )
+            ) : (
+              !hasDrawer && <div className="numbers" />
+            )}
+            <div className="below" inert={isUnder}>
               <div className="works">
                 {parts && step >= steps.works ? (
                   <>

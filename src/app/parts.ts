@@ -2,6 +2,8 @@ import { othersOf } from './alternatives.ts';
 import { Bar } from './bar/Bar.tsx';
 import { Compare } from './compare/Compare.tsx';
 import { Broken } from './crash/Broken.tsx';
+import { Drawer } from './drawer/Drawer.tsx';
+import { Opener } from './drawer/Opener.tsx';
 import { HowDialog } from './figures/HowDialog.tsx';
 import { Findings } from './findings/Findings.tsx';
 import { Summary } from './findings/Summary.tsx';
@@ -24,7 +26,6 @@ import { ToolOver } from './sheet/tools/ToolOver.tsx';
 import { ToolPanel } from './sheet/tools/ToolPanel.tsx';
 import { TrueSize } from './sheet/tools/TrueSize.tsx';
 import { TypedField } from './sheet/typed/TypedField.tsx';
-import { Steps } from './steps/Steps.tsx';
 
 /** All of the page that the first drawing does without. */
 export const parts = {
@@ -33,6 +34,7 @@ export const parts = {
   Broken,
   CardDialog,
   Compare,
+  Drawer,
   Findings,
   Hands,
   Help,
@@ -42,11 +44,11 @@ export const parts = {
   Looking,
   Notices,
   Numbers,
+  Opener,
   Outcome,
   Problems,
   Refused,
   SetUp,
-  Steps,
   Strings,
   Summary,
   ToolOver,

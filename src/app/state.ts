@@ -66,6 +66,8 @@ export interface State {
   /** The path of the number that a hand holds on the drawing and has not let go of: what takes time waits for it. */
   readonly held: string | undefined;
   readonly notices: readonly Notice[];
+  /** Whether the drawer with the numbers is open, where there is one. */
+  readonly isDrawerOpen: boolean;
   /** Which parts of the page that can be folded the person has opened or closed, by their keys. */
   readonly folds: Readonly<Record<string, boolean>>;
 }
@@ -93,5 +95,6 @@ export const untouched = {
   pointed: undefined,
   held: undefined,
   notices: [],
+  isDrawerOpen: false,
   folds: {},
 } satisfies Partial<State>;

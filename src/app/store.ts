@@ -303,6 +303,11 @@ export const createBench = (beginning: Beginning) => {
       );
     },
 
+    /** Opens or closes the drawer with the numbers. */
+    openDrawer(isOpen: boolean) {
+      set({ isDrawerOpen: isOpen });
+    },
+
     /** Opens or closes a part of the page that can be folded. */
     fold(id: string, isOpen: boolean) {
       set({ folds: { ...get().folds, [id]: isOpen } });

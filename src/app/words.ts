@@ -72,6 +72,11 @@ export const words = {
     close: 'Close',
   },
 
+  drawer: {
+    open: 'Numbers',
+    close: 'Close',
+  },
+
   newJob: {
     step: 'New job',
     title: 'New job',

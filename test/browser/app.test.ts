@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { readJob } from '../../geometry/job-file.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { openPage } from './harness.ts';
-import { desk, field, openStarter, phone, text } from './page.ts';
+import { desk, field, openStarter, phone, text, turnDrawer } from './page.ts';
 
 const drawn = (page: Page) => page.locator('.drawing').evaluateAll((all) => all.map((e) => e.innerHTML).join());
 const bytesOf = async (download: Download) => readFile(await download.path());
@@ -214,6 +214,7 @@ it('keeps the focus on a step that is left when undo or redo is used up, and on 
 describe('on a phone', () => {
   it('turns to the view that shows the number being typed, or the gaps that it moves', async () => {
     const page = await openPage(phone);
+    await turnDrawer(page, true);
     const pressed = (name: string) => page.getByRole('button', { name }).getAttribute('aria-pressed');
     await field(page, 'Tip thickness, bass').focus();
     await expect.poll(() => pressed('From the tail')).toBe('true');
@@ -227,6 +228,7 @@ describe('on a phone', () => {
 
   it('keeps the field, what is said of it and the drawing in sight when a keyboard takes half the window', async () => {
     const page = await openPage(phone);
+    await turnDrawer(page, true);
     const input = field(page, 'Action, bass');
     await input.fill('99');
     await page.setViewportSize({ width: phone.width, height: 480 });

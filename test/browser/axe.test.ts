@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, it, vi } from 'vitest';
 import { openPage } from './harness.ts';
-import { addReading, desk, field, finding, phone, tablet } from './page.ts';
+import { addReading, desk, field, finding, phone, showFiles, tablet, turnDrawer } from './page.ts';
 
 // Four times all of axe's rules over a page of many hundred nodes, on a busy machine.
 vi.setConfig({ testTimeout: 120_000 });
@@ -31,8 +31,8 @@ const faults = async (page: Page) => {
 };
 
 /** Opens whatever is folded away. */
-const unfold = async (page: Page) => {
-  const closed = page.locator('main details:not([open]) > summary:visible');
+const unfold = async (page: Page, where = '.stage, .below, .numbers') => {
+  const closed = page.locator(where).locator('details:not([open]) > summary:visible');
   for (let left = await closed.count(); left > 0; left = await closed.count()) await closed.first().click();
 };
 
@@ -44,6 +44,9 @@ const openAll = async (page: Page) => {
   await addReading(page, '2.7', '1.9');
   await page.getByRole('button', { name: 'Keep one of each' }).click();
   await page.getByRole('figure', { name: /^Gap between crown and bridge top/ }).waitFor();
+  await turnDrawer(page, true);
+  await unfold(page, '.numbers');
+  await turnDrawer(page, false);
   await unfold(page);
   await page.getByRole('button', { name: 'Change the range: Exposure' }).click();
   await field(page, 'Exposure, right to').fill('4.4');
@@ -94,8 +97,11 @@ describe.each([
     it('at first sight, with what is wrong, and where templates are saved', async () => {
       const { page, look } = await open();
       await look('first');
+      await turnDrawer(page, true);
       await field(page, 'Thickness, centre').fill('nine');
       await field(page, 'Slot depth').fill('9.4');
+      if (window !== desk) await look('drawer');
+      await turnDrawer(page, false);
       await page.getByText('How far each gauge misses').click();
       await page.getByText('Units', { exact: true }).click();
       await look('wrong');
@@ -103,7 +109,9 @@ describe.each([
       await page.getByRole('button', { name: 'Save templates' }).click();
       await look('blocked');
       await page.getByRole('button', { name: 'Close', exact: true }).click();
+      await turnDrawer(page, true);
       await field(page, 'Slot depth').fill('5');
+      await turnDrawer(page, false);
       await page.getByRole('button', { name: 'Save templates' }).click();
       await page.locator('.small-piece path').first().waitFor();
       await look('templates');
@@ -119,6 +127,7 @@ describe.each([
       const { page, look } = await open();
       await field(page, 'Job').fill('Mine');
       await page.waitForTimeout(1000);
+      await showFiles(page);
       await page.getByRole('button', { name: 'Jobs…' }).click();
       await page.getByRole('button', { name: 'Earlier states of Mine' }).click();
       await page.getByRole('button', { name: 'As it is' }).waitFor();
@@ -127,6 +136,14 @@ describe.each([
       await page.getByRole('img', { name: 'QR code of the link' }).waitFor();
       await look('share');
       if ('touch' in window) expect(await small(page)).toEqual([]);
+    });
+
+    it('where a new job begins', async () => {
+      const { page, look } = await open();
+      await showFiles(page);
+      await page.getByRole('button', { name: 'New job…' }).click();
+      await page.getByLabel('I measured frets').check();
+      await look('new');
     });
 
     it('with every fold, a reading and a range open, and where a figure is asked how it came about', async () => {
@@ -149,6 +166,9 @@ it.each([
     expect(await small(page)).toEqual([]);
     await openAll(page);
     expect(await small(page)).toEqual([]);
+    await turnDrawer(page, true);
+    expect(await small(page)).toEqual([]);
+    await turnDrawer(page, false);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(window.width);
     await page.getByRole('button', { name: /^Exposure, E2: / }).click();
     expect(await small(page)).toEqual([]);

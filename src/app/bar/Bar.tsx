@@ -4,9 +4,10 @@ import { openFiles } from '../shelf/opening.ts';
 import { useKeep } from '../shelf/use-keep.ts';
 import { Steps } from '../steps/Steps.tsx';
 import { useBench } from '../use-bench.ts';
-import { three, useMedia } from '../use-media.ts';
+import { drawer, narrow, useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
 import { BarField } from './BarField.tsx';
+import { Drop } from './Drop.tsx';
 import { Units } from './Units.tsx';
 
 const says = words.bar;
@@ -23,14 +24,35 @@ export const Bar = ({ onTemplates, onNew, onShelf }: BarProps) => {
   const bench = useBench();
   const keep = useKeep();
   const picker = useRef<HTMLInputElement>(null);
-  // Where one view is shown at a time, the steps stand at the sheet, which stays in sight.
-  const hasSteps = useMedia(three);
+  // Where there is little room, the steps stand at the sheet, which stays in sight.
+  const isNarrow = useMedia(narrow);
+  const hasSteps = !useMedia(drawer);
   const open = ({ target }: ChangeEvent<HTMLInputElement>) => {
     const files = [...(target.files ?? [])];
     // So that the same file can be chosen again.
     target.value = '';
     void openFiles(bench, keep, files);
   };
+
+  const files = (
+    <>
+      <button type="button" onClick={onNew}>
+        {says.newJob}
+      </button>
+      {onShelf && (
+        <button type="button" onClick={onShelf}>
+          {words.shelf.button}
+        </button>
+      )}
+      <button type="button" onClick={() => picker.current?.click()}>
+        {says.open}
+      </button>
+      <input ref={picker} type="file" accept=".json,application/json" hidden multiple onChange={open} />
+      <button type="button" onClick={() => saveJob(bench)}>
+        {says.save}
+      </button>
+    </>
+  );
 
   return (
     <header className="bar">
@@ -40,21 +62,7 @@ export const Bar = ({ onTemplates, onNew, onShelf }: BarProps) => {
       <Units />
       {hasSteps && <Steps />}
       <nav className="files" aria-label={says.label}>
-        <button type="button" onClick={onNew}>
-          {says.newJob}
-        </button>
-        {onShelf && (
-          <button type="button" onClick={onShelf}>
-            {words.shelf.button}
-          </button>
-        )}
-        <button type="button" onClick={() => picker.current?.click()}>
-          {says.open}
-        </button>
-        <input ref={picker} type="file" accept=".json,application/json" hidden multiple onChange={open} />
-        <button type="button" onClick={() => saveJob(bench)}>
-          {says.save}
-        </button>
+        {isNarrow ? <Drop title={says.label}>{files}</Drop> : files}
         <button type="button" className="primary" onClick={onTemplates}>
           {says.templates}
         </button>

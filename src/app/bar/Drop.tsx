@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useRef } from 'react';
+import { type MouseEvent, type ReactNode, useEffect, useRef } from 'react';
 
 /** Something that lies over the page while its button is pressed in; a press beside it, or Escape, closes it. */
 export const Drop = ({ title, children }: { title: string; children: ReactNode }) => {
@@ -21,10 +21,17 @@ export const Drop = ({ title, children }: { title: string; children: ReactNode }
       document.removeEventListener('keydown', onKey);
     };
   }, []);
+  /** A button in it is pressed once: what it opens gives the focus back to what stays. */
+  const onClick = ({ target }: MouseEvent) => {
+    if (!(target instanceof Element) || target.closest('button') === null) return;
+    details.current?.querySelector('summary')?.focus();
+    details.current?.removeAttribute('open');
+  };
   return (
     <details className="drop-down" ref={details}>
       <summary>{title}</summary>
-      <div>{children}</div>
+      {/* biome-ignore lint/a11y: it only hears what its buttons do, by keys too */}
+      <div onClick={onClick}>{children}</div>
     </details>
   );
 };

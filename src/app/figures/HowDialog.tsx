@@ -3,8 +3,10 @@ import { fieldAt } from '../../../geometry/fields.ts';
 import type { Figure, Input } from '../../../geometry/figures/figure.ts';
 import { figureAt } from '../../../geometry/figures/index.ts';
 import { shortName } from '../../../geometry/names.ts';
+import { goToField } from '../drawer/go-to-field.ts';
 import { fieldId } from '../numbers/use-field.ts';
 import type { Built } from '../store.ts';
+import { useBench } from '../use-bench.ts';
 import { words } from '../words.ts';
 import type { Asked } from './ask.ts';
 import { figureText, inputText } from './figure-text.ts';
@@ -43,6 +45,7 @@ const Name = ({
 
 /** How a figure came about: its formula, what went into it, and where the formula comes from. */
 export const HowDialog = ({ asked, built, onClose }: { asked: Asked; built: Built; onClose: () => void }) => {
+  const bench = useBench();
   const dialog = useRef<HTMLDialogElement>(null);
   const [trail, setTrail] = useState<readonly Asked[]>([asked]);
   const { id, k } = trail.at(-1) ?? asked;
@@ -59,7 +62,7 @@ export const HowDialog = ({ asked, built, onClose }: { asked: Asked; built: Buil
   const how = figure.how(job, design, k);
   const toField = (path: string) => {
     dialog.current?.close();
-    document.getElementById(fieldId(path))?.focus();
+    goToField(bench, path);
   };
   return (
     <dialog className="how" ref={dialog} aria-labelledby="how-title" onClose={onClose}>

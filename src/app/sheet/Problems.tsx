@@ -1,18 +1,13 @@
-import { fieldId } from '../numbers/use-field.ts';
+import { goToField } from '../drawer/go-to-field.ts';
 import { fieldTitle } from '../strings.ts';
-import { useBenchState } from '../use-bench.ts';
+import { useBench, useBenchState } from '../use-bench.ts';
 import { roomy, useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
 import { useStill } from './use-still.ts';
 
-const goTo = (path: string) => {
-  const input = document.getElementById(fieldId(path));
-  input?.scrollIntoView({ block: 'center' });
-  input?.focus({ preventScroll: true });
-};
-
 /** What keeps the numbers from being built, each with the way to its field: in one line that opens, where the room is the fields’. */
 export const Problems = () => {
+  const bench = useBench();
   const job = useBenchState((state) => state.job);
   const solved = useStill(useBenchState((state) => state.solved));
   const isDrawn = useBenchState((state) => state.built !== undefined);
@@ -29,7 +24,7 @@ export const Problems = () => {
       {problems.map(({ path, says }) => (
         <li key={`${path} ${says}`}>
           <span>{says}</span>
-          <button type="button" onClick={() => goTo(path)}>
+          <button type="button" onClick={() => goToField(bench, path)}>
             {words.sheet.show(fieldTitle(job, path))}
           </button>
         </li>

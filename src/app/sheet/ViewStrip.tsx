@@ -1,7 +1,6 @@
 import { useEffect, useEffectEvent, useLayoutEffect, useMemo, useRef } from 'react';
 import type { ViewName } from '../../../geometry/views/index.ts';
 import { firstWords as words } from '../first-words.ts';
-import { useParts } from '../use-parts.ts';
 import { fitRoom, type Room } from './fit.ts';
 import { Glass, type Looked } from './Glass.tsx';
 import { layingOf, viewNames as names } from './laying.ts';
@@ -42,7 +41,6 @@ export const ViewStrip = ({
 }: StripShown) => {
   const strip = useRef<HTMLDivElement>(null);
   const at = names.indexOf(shownName);
-  const parts = useParts();
   const pictures = useMemo(
     () =>
       names.map((name) => {
@@ -102,7 +100,6 @@ export const ViewStrip = ({
             </button>
           ))}
         </nav>
-        {parts ? <parts.Steps isShort /> : <div className="steps" data-short="true" />}
         <button type="button" aria-expanded={hasTools} onClick={() => onTools(!hasTools)}>
           {words.sheet.tools}
         </button>

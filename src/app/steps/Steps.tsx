@@ -4,21 +4,8 @@ import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { StepList } from './StepList.tsx';
 
-/** A step's name; where there is little room only its first word is seen, and the rest is heard. */
-const Named = ({ by, isShort }: { by: string; isShort: boolean }) => {
-  const [first, ...rest] = by.split(/(?=:)/);
-  return isShort ? (
-    <>
-      {first}
-      <span className="unseen">{rest.join('')}</span>
-    </>
-  ) : (
-    by
-  );
-};
-
-/** Undo and redo, each named by what it takes back, where there is little room the name is only heard; and the list of all steps. */
-export const Steps = ({ isShort = false }: { isShort?: boolean }) => {
+/** Undo and redo, each named by what it takes back, and the list of all steps. */
+export const Steps = () => {
   const bench = useBench();
   const undo = useRef<HTMLButtonElement>(null);
   const redo = useRef<HTMLButtonElement>(null);
@@ -32,12 +19,12 @@ export const Steps = ({ isShort = false }: { isShort?: boolean }) => {
   };
   return (
     // biome-ignore lint/a11y/useSemanticElements: these buttons are no fields of a form
-    <div className="steps" role="group" aria-label={words.steps.label} data-short={isShort}>
+    <div className="steps" role="group" aria-label={words.steps.label}>
       <button ref={undo} type="button" disabled={last === undefined} onClick={() => press(bench.undo, undo, redo)}>
-        <Named by={words.bar.undo(last)} isShort={isShort} />
+        {words.bar.undo(last)}
       </button>
       <button ref={redo} type="button" disabled={next === undefined} onClick={() => press(bench.redo, redo, undo)}>
-        <Named by={words.bar.redo(next)} isShort={isShort} />
+        {words.bar.redo(next)}
       </button>
       <button type="button" className="all" onClick={() => setListed(true)}>
         {words.steps.button}
