@@ -116,18 +116,21 @@ const clustersOf = (text: string, { faces, picture }: Setting): { clusters: Clus
   const lacking: string[] = [];
   const [first] = faces;
   if (!first) throw new RangeError('A line of text is set in at least one face; none was given.');
-  for (const { segment } of graphemes.segment(text.normalize('NFC'))) {
+  const whole = text.normalize('NFC');
+  const has = ({ characters }: Face, character: string) => characters.has(character.codePointAt(0) ?? 0);
+  // Most lines: nothing in them stands together with anything else.
+  if (plain.test(whole) && [...whole].every((character) => has(first, character) && !unseen.test(character)))
+    return { clusters: [{ text: whole, by: first }], lacking };
+  for (const { segment } of graphemes.segment(whole)) {
     const seen = [...segment].filter((character) => !unseen.test(character));
-    const face = faces.find(({ characters }) =>
-      seen.every((character) => characters.has(character.codePointAt(0) ?? 0)),
-    );
+    const face = faces.find((one) => seen.every((character) => has(one, character)));
     if (face) clusters.push({ text: segment, by: face });
     else if (!/[\p{Control}\p{Surrogate}]/u.test(segment) && picture?.(segment, false))
       clusters.push({ text: segment, by: 'picture' });
     else
       for (const character of seen) {
-        const has = faces.find(({ characters }) => characters.has(character.codePointAt(0) ?? 0));
-        if (has) clusters.push({ text: character, by: has });
+        const by = faces.find((one) => has(one, character));
+        if (by) clusters.push({ text: character, by });
         else {
           lacking.push(character);
           clusters.push(...[...codeOf(character)].map((letter) => ({ text: letter, by: first })));
