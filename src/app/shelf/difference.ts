@@ -1,6 +1,8 @@
 import { changesBetween } from '../../../geometry/changes.ts';
 import { applies, fieldAt, getAt } from '../../../geometry/fields.ts';
 import type { Job } from '../../../geometry/job.ts';
+import { cleanName, quote } from '../../../geometry/names.ts';
+import { shownPath } from '../../../geometry/read-json.ts';
 import { fieldTitle } from '../strings.ts';
 import { stands } from '../typing.ts';
 import { words } from '../words.ts';
@@ -14,13 +16,14 @@ export const differenceOf = (here: Job, there: Job): readonly string[] => {
     if (order !== undefined) return [];
     const at = path.join('.');
     const field = fieldAt(at);
-    if (field === undefined) return [words.shelf.differs(at)];
+    if (field === undefined) return [words.shelf.differs(shownPath(at))];
     if (![here, there].some((job) => applies(field, job))) return [];
     const value = (job: Job) => {
       const found = getAt(job, at);
-      return found === undefined ? words.shelf.nothing : stands(field, found, job.show);
+      if (found === undefined) return words.shelf.nothing;
+      return field.kind === 'text' ? quote(String(found)) : stands(field, found, job.show);
     };
-    return [words.shelf.differsBy(fieldTitle(here, at), value(here), value(there))];
+    return [words.shelf.differsBy(cleanName(fieldTitle(here, at)), value(here), value(there))];
   });
   return lines.length <= most ? lines : [...lines.slice(0, most), words.shelf.differsMore(lines.length - most)];
 };

@@ -1,4 +1,5 @@
 import type { Job } from '../../../geometry/job.ts';
+import { cleanName } from '../../../geometry/names.ts';
 import { readNewer } from '../../../geometry/newer.ts';
 import type { Keep } from '../keep/keep.ts';
 import { addJobs, cardsOf, jobOf } from '../keep/shelf.ts';
@@ -27,9 +28,10 @@ const compare = async (bench: Bench, keep: Keep, job: Job): Promise<void> => {
   const there = twin && (await jobOf(keep.db, twin.id));
   if (there === undefined) return;
   const details = differenceOf(job, there.job);
+  const shown = cleanName(job.name);
   bench.note({
     id: 'beside',
-    says: details.length === 0 ? says.same(job.name) : says.beside(job.name),
+    says: details.length === 0 ? says.same(shown) : says.beside(shown),
     details,
     fine: true,
   });
@@ -47,8 +49,9 @@ const openShelf = async (bench: Bench, keep: Keep, text: string, name: string): 
   });
 };
 
-/** Opens what a text holds: a job, or many of a shelf's file. What cannot be opened is said; nothing is lost. Never rejects. */
-export const openText = async (bench: Bench, keep: Keep | undefined, text: string, name: string): Promise<void> => {
+/** Opens what a text holds: a job, or many of a shelf's file; `from` is what the file is called. What cannot be opened is said; nothing is lost. Never rejects. */
+export const openText = async (bench: Bench, keep: Keep | undefined, text: string, from: string): Promise<void> => {
+  const name = cleanName(from);
   try {
     if (isShelf(text)) {
       if (keep === undefined)
@@ -87,7 +90,7 @@ export const openFiles = async (bench: Bench, keep: Keep | undefined, files: rea
     if (file.size > longestShelf) {
       bench.note({
         id: 'open',
-        says: words.notices.notOpened(file.name),
+        says: words.notices.notOpened(cleanName(file.name)),
         details: [says.tooLarge(file.size, longestShelf)],
       });
     } else await openText(bench, keep, await file.text(), file.name);
