@@ -70,6 +70,8 @@ export const Room = ({ parts, step = steps.results }: { parts?: Parts; step?: nu
           {parts && <parts.Keys />}
           {parts && <parts.InSight />}
           <main>
+            {/* Apart from the bar, which cannot be reached while the drawer is open. */}
+            <h1 className="unseen">{words.name}</h1>
             <div className="stage">
               {guarded('drawing', <Sheet />)}
               {hasDrawer && <div className="opener">{parts && <parts.Opener />}</div>}

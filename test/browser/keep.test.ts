@@ -125,7 +125,7 @@ describe('two windows on one job', () => {
     await thickness(two).blur();
     await expect.poll(() => thickness(one).evaluate((input) => (input as HTMLInputElement).value)).toMatch(/^9\.1/);
     await one.bringToFront();
-    await one.locator('h1').click();
+    await one.locator('.brand').click();
     await one.keyboard.press('Control+z');
     expect(await thickness(one).evaluate((input) => (input as HTMLInputElement).value)).toMatch(/^8\.8/);
     await expect.poll(() => thickness(two).evaluate((input) => (input as HTMLInputElement).value)).toMatch(/^8\.8/);

@@ -56,7 +56,9 @@ export const Bar = ({ onTemplates, onNew, onShelf }: BarProps) => {
 
   return (
     <header className="bar">
-      <h1>{words.name}</h1>
+      <p className="brand" aria-hidden="true">
+        {words.name}
+      </p>
       <BarField path="name" />
       <BarField path="date" />
       <Units />
