@@ -2,7 +2,7 @@ import { type Caul, caul } from '../../geometry/bridge/caul.ts';
 import { pinHoles } from '../../geometry/bridge/pins.ts';
 import { slotCut } from '../../geometry/bridge/slot.ts';
 import type { Design } from '../../geometry/design.ts';
-import type { Drawing, Label, Mark } from '../../geometry/drawing.ts';
+import type { Label, Mark } from '../../geometry/drawing.ts';
 import { across, forHand, length, note, radius, showLine, stroke, upright } from '../../geometry/marks.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import { circle } from '../../geometry/shape/arc.ts';
@@ -11,7 +11,7 @@ import type { Shop } from '../shop/index.ts';
 import { caulPlan } from './caul-plan.ts';
 import { onlyForBridge } from './only-for-bridge.ts';
 import { notesUnder } from './over-strings.ts';
-import type { ManyPiece } from './piece.ts';
+import type { ManyPiece, PieceDrawing } from './piece.ts';
 
 type Lines = readonly (readonly [string, Label])[];
 
@@ -20,7 +20,7 @@ export const channelWords = ({ channel }: Caul, { channelWidth, channelDepth }: 
   if (channel === undefined) return [];
   const isNarrow = channelWidth !== 'clears' && channelWidth < channel.needed - 1e-6;
   return [
-    ['channel.deep', ['channel ', length(channelDepth), ` deep at ${crest} crest`]],
+    ['channel.deep', ['channel ', length(channelDepth), ` deep at ${crest} crest: rout it, do not cut through`]],
     ...(isNarrow
       ? ([['channel.narrow', ['too narrow: slot and pins with their room need ', length(channel.needed)]]] as const)
       : []),
@@ -28,7 +28,7 @@ export const channelWords = ({ channel }: Caul, { channelWidth, channelDepth }: 
 };
 
 /** The block's end, to saw its face by. */
-const profile = (job: Settled, made: Caul, sizes: Shop['caul']): Drawing => {
+const profile = (job: Settled, made: Caul, sizes: Shop['caul']): PieceDrawing => {
   const { minX, maxX, minY: back, maxY: foot } = bounds(made.profile);
   const face = back + sizes.thickness;
   const floor = face - sizes.channelDepth;
@@ -67,11 +67,12 @@ const profile = (job: Settled, made: Caul, sizes: Shop['caul']): Drawing => {
   return {
     id: 'caul-profile',
     title: 'Caul, profile',
+    faceUp: 'its end, seen from the tail',
     marks: [...forHand(marks, job.hand), ...notesUnder(foot, 6.6, below)],
   };
 };
 
-const plan = (job: Settled, design: Design, made: Caul, sizes: Shop['caul']): Drawing => {
+const plan = (job: Settled, design: Design, made: Caul, sizes: Shop['caul']): PieceDrawing => {
   const { hold } = job.pins;
   const besides: readonly Mark[] = [
     stroke('slot', slotCut(job, design.saddleLine), { line: 'hidden', purpose: 'show' }),
@@ -86,6 +87,7 @@ const plan = (job: Settled, design: Design, made: Caul, sizes: Shop['caul']): Dr
   return {
     id: 'caul-plan',
     title: 'Caul, plan',
+    faceUp: 'its face, seen from below',
     marks: caulPlan(job, design, made, { ...sizes, seenFrom: 'below' }, besides, below),
   };
 };

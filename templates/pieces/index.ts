@@ -52,8 +52,8 @@ export const copiesOf = ({ id, usually = 1 }: Piece, { copies }: Shop): number =
 export const drawPiece = (piece: Piece, job: Settled, design: Design, shop: Shop): readonly Template[] => {
   const { faceUp, ownPage } = piece;
   return [piece.draw(job, design, shop)].flat().map((drawing) => ({
-    ...drawing,
     faceUp,
+    ...drawing,
     ...(ownPage && { ownPage }),
   }));
 };

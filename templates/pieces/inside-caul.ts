@@ -1,7 +1,7 @@
 import { braceCut, type Caul, insideCaul, insideRadius } from '../../geometry/bridge/caul.ts';
 import { pinHoles } from '../../geometry/bridge/pins.ts';
 import type { Design } from '../../geometry/design.ts';
-import type { Drawing, Label, Mark } from '../../geometry/drawing.ts';
+import type { Label, Mark } from '../../geometry/drawing.ts';
 import { across, fixedLength, forHand, length, note, radius, showLine, stroke, upright } from '../../geometry/marks.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import { circle } from '../../geometry/shape/arc.ts';
@@ -14,7 +14,7 @@ import { channelWords } from './caul.ts';
 import { caulPlan } from './caul-plan.ts';
 import { onlyForBridge } from './only-for-bridge.ts';
 import { notesUnder } from './over-strings.ts';
-import type { ManyPiece } from './piece.ts';
+import type { ManyPiece, PieceDrawing } from './piece.ts';
 
 type Lines = readonly (readonly [string, Label])[];
 
@@ -35,7 +35,7 @@ const braceWords = (job: Settled, { braceDepth, insideThickness }: Shop['caul'])
       : [['braces', ['brace slots run right through: saw the block apart along the braces']]];
 
 /** The block's end, to saw its face by, with the braces' slots where the saddle line crosses them on the centre line. */
-const profile = (job: Settled, design: Design, made: Caul, sizes: Shop['caul']): Drawing => {
+const profile = (job: Settled, design: Design, made: Caul, sizes: Shop['caul']): PieceDrawing => {
   const { minX, maxX, minY: top, maxY: back } = bounds(made.profile);
   const r = insideRadius(job.guitar.topRadius, sizes);
   const box = made.channel?.box;
@@ -91,15 +91,18 @@ const profile = (job: Settled, design: Design, made: Caul, sizes: Shop['caul']):
   return {
     id: 'inside-caul-profile',
     title: 'Inside caul, profile',
+    faceUp: 'its end, seen from the tail',
     marks: [...forHand(marks, job.hand), ...notesUnder(back, 4.4, below)],
   };
 };
 
-const plan = (job: Settled, design: Design, made: Caul, sizes: Shop['caul']): Drawing => {
+const plan = (job: Settled, design: Design, made: Caul, sizes: Shop['caul']): PieceDrawing => {
+  // A slot that is less deep than the block is sawn into its face, not through it.
+  const isThrough = sizes.braceDepth >= sizes.insideThickness;
   const besides: readonly Mark[] = [
     ...job.top.braces
       .flatMap((brace) => braceMarks({ ...brace, width: brace.width + 2 * sizes.braceRoom }, made.plan))
-      .map((mark): Mark => (mark.kind === 'path' ? { ...mark, line: 'outline', purpose: 'cut' } : mark)),
+      .map((mark): Mark => (mark.kind === 'path' ? { ...mark, line: 'outline', purpose: isThrough ? 'cut' : 'show' } : mark)),
     ...pinHoles(job, design).map(({ id, at, diameter }) =>
       stroke(`pin.${id}`, circle(at, diameter / 2), { line: 'hidden', purpose: 'show' }),
     ),
@@ -113,6 +116,7 @@ const plan = (job: Settled, design: Design, made: Caul, sizes: Shop['caul']): Dr
   return {
     id: 'inside-caul-plan',
     title: 'Inside caul, plan',
+    faceUp: 'its face',
     marks: caulPlan(job, design, made, { ...sizes, seenFrom: 'above' }, besides, below),
   };
 };

@@ -3,6 +3,9 @@ import type { Drawing } from '../../geometry/drawing.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import type { Shop } from '../shop/index.ts';
 
+/** A drawing of a piece; which face lies up under it where it is not the piece's own. */
+export type PieceDrawing = Drawing & { readonly faceUp?: string };
+
 /** One template at true size. Its drawings stand in their own millimetres, x right and y down the paper. */
 export interface Piece {
   /** Also its file's name. */
@@ -19,7 +22,7 @@ export interface Piece {
   /** Each of its drawings fills pages of its own, in their order, and is never laid beside other pieces. */
   readonly ownPage?: true;
   /** Only asked of a job that has this piece. Several drawings, such as a gauge each, are laid each by itself; their ids differ and begin with the piece's. */
-  readonly draw: (job: Settled, design: Design, shop: Shop) => Drawing | readonly Drawing[];
+  readonly draw: (job: Settled, design: Design, shop: Shop) => PieceDrawing | readonly PieceDrawing[];
 }
 
 /** A drawing for paper, with what the sheet says and heeds of it. */
@@ -32,5 +35,5 @@ export interface OnePiece extends Piece {
 
 /** A piece of several drawings, such as one for each station. */
 export interface ManyPiece extends Piece {
-  readonly draw: (job: Settled, design: Design, shop: Shop) => readonly Drawing[];
+  readonly draw: (job: Settled, design: Design, shop: Shop) => readonly PieceDrawing[];
 }

@@ -58,8 +58,10 @@ describe('the caul on the bridge', () => {
   });
 
   it('has a channel that keeps its room from every pin hole and from the slot, and runs out where no wall would be left', () => {
-    const { path, job, design } = drawn('caul-plan');
+    const { path, marks, job, design } = drawn('caul-plan');
     const box = bounds(path('channel'));
+    // A cutter that followed it would part the block.
+    expect(marks.find(({ id }) => id === 'channel')).toMatchObject({ purpose: 'show' });
     const plan = bounds(path('outline'));
     expect([box.minX, box.maxX]).toEqual([plan.minX, plan.maxX]);
     const rows = design.strings.map(({ pin }) => pin.y);
@@ -105,7 +107,8 @@ describe('the caul inside', () => {
     for (const { id, across, fromNut, acrossTo, fromNutTo, width } of job.top.braces) {
       for (const k of [1, 2]) {
         const edge = path(`brace.${id}.edge.${k}`);
-        expect(marks.find((mark) => mark.id === `brace.${id}.edge.${k}`)).toMatchObject({ purpose: 'cut' });
+        // 14 mm deep in a block of 20: sawn into it, not through.
+        expect(marks.find((mark) => mark.id === `brace.${id}.edge.${k}`)).toMatchObject({ purpose: 'show' });
         for (const { x, y } of [start(edge), end(edge)]) {
           // From the brace's middle line, square to it.
           const [dx, dy] = [acrossTo - across, fromNutTo - fromNut];
