@@ -922,6 +922,8 @@ export const words = {
   cutter: {
     about:
       'For a router, a laser or a knife: the tool’s own way beside each line, tabs left uncut, a layer for each purpose, a check square to measure in the cutter’s program.',
+    colours:
+      'All lines are black unless you set colours below. A program that sorts by colour would then cut the dimensions too: give each purpose a colour of its own, or leave out the lines that are only shown.',
     save: (n: number) => (n === 1 ? 'Save the ticked template' : `Save the ${n} ticked templates`),
     folder: 'Save them into a folder…',
     downloads: 'Each is a file of its own; the browser may ask once whether it may save several.',

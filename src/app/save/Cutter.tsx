@@ -16,6 +16,7 @@ interface Props {
 export const Cutter = ({ count, isBusy, onSave, onFolder }: Props) => (
   <>
     <p>{says.about}</p>
+    <p>{says.colours}</p>
     {count === 0 ? (
       <p>{says.nothing}</p>
     ) : (
