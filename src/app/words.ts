@@ -775,10 +775,9 @@ export const words = {
     cutPieceOf: (title: string) => `For the cutter, ${title}`,
     stop: 'Stop',
     close: 'Close',
-    done: (files: readonly string[]) =>
-      files.length > 3
-        ? `${files.length} files are saved, from ${files[0]} to ${files.at(-1)}.`
-        : `${and(files)} ${files.length === 1 ? 'is' : 'are'} saved.`,
+    done: (files: readonly string[]) => `${and(files)} ${files.length === 1 ? 'is' : 'are'} saved.`,
+    zipped: (zip: string, files: readonly string[]) =>
+      `${zip} is saved. In it are ${files.length} SVG files: ${and(files)}.`,
     lacking: (characters: readonly string[]) =>
       `No font on this device has ${characters.slice(0, 12).join(' ')}${characters.length > 12 ? ' …' : ''}: the PDF has the code${characters.length === 1 ? '' : 's'} in place of ${characters.length === 1 ? 'it' : 'them'}. Install a font that has ${characters.length === 1 ? 'it' : 'them'}, and save again.`,
     stopped: 'Stopped; nothing was saved.',
@@ -926,7 +925,7 @@ export const words = {
       'All lines are black unless you set colours below. A program that sorts by colour would then cut the dimensions too: give each purpose a colour of its own, or leave out the lines that are only shown.',
     save: (n: number) => (n === 1 ? 'Save the ticked template' : `Save the ${n} ticked templates`),
     folder: 'Save them into a folder…',
-    downloads: 'Each is a file of its own; the browser may ask once whether it may save several.',
+    downloads: 'Each is an SVG file of its own; several come together in one ZIP file.',
     savedInto: (n: number, folder: string) => `${n === 1 ? 'One file is' : `${n} files are`} written into “${folder}”.`,
     nothing: 'None of the ticked templates is to be cut: pages of words are only printed.',
     nothingSaved: 'Nothing was saved.',

@@ -119,12 +119,20 @@ const Body = ({ onClose }: { onClose: () => void }) => {
   const tab = tabs.includes(chosen) ? chosen : 'pieces';
   const printer = chosenPrinter(shop.printers)?.name;
   const nameOf = ({ job }: Built, name: string) => `${fileName(job.name)}-${name}`;
-  const saveAll = (of: Built, files: readonly TextFile[]): readonly string[] =>
-    files.map(({ name, text }) => {
-      const whole = `${nameOf(of, name)}.svg`;
-      saveText(text, svgType, whole);
-      return whole;
-    });
+  /** One file as it is; several in one ZIP file, called `zipped`: a browser lets only some through where a press saves many. */
+  const saveAll = async (of: Built, files: readonly TextFile[], zipped: string): Promise<string> => {
+    const named = files.map(({ name, text }) => ({ name: `${nameOf(of, name)}.svg`, text }));
+    const [one, ...others] = named;
+    if (one && others.length === 0) saveText(one.text, svgType, one.name);
+    if (others.length === 0) return says.done(named.map(({ name }) => name));
+    const { zipOf } = await import('./zip.ts');
+    const zip = `${nameOf(of, zipped)}.zip`;
+    saveBlob([zipOf(named)], 'application/zip', zip);
+    return says.zipped(
+      zip,
+      files.map(({ name }) => name),
+    );
+  };
 
   const savePdf = (of: Built) =>
     run(async (begin) => {
@@ -141,7 +149,8 @@ const Body = ({ onClose }: { onClose: () => void }) => {
   const saveSvg = (of: Built, piece?: Piece) =>
     run(async () => {
       const { pieceSvgs, viewsSvg } = await import('./svg.ts');
-      return { says: says.done(saveAll(of, piece ? pieceSvgs(of, piece, shop) : viewsSvg(of))) };
+      const files = piece ? pieceSvgs(of, piece, shop) : viewsSvg(of);
+      return { says: await saveAll(of, files, piece?.id ?? 'views') };
     });
   /** Templates for the cutter, handed over by `save`, which says what came of it. */
   const cut = (of: Built, some: readonly Piece[], save: (files: readonly TextFile[]) => Promise<string>) =>
@@ -219,7 +228,7 @@ const Body = ({ onClose }: { onClose: () => void }) => {
                 pictures={laidNow.laid?.pictures ?? {}}
                 isBusy={isBusy}
                 onSvg={(piece) => saveSvg(built, piece)}
-                onCut={(piece) => cut(built, [piece], async (files) => says.done(saveAll(built, files)))}
+                onCut={(piece) => cut(built, [piece], (files) => saveAll(built, files, `${piece.id}-cutter`))}
                 onViews={() => saveSvg(built)}
               />
               <h3>{says.cautionsTitle}</h3>
@@ -236,7 +245,7 @@ const Body = ({ onClose }: { onClose: () => void }) => {
             <Cutter
               count={ticked.length}
               isBusy={isBusy}
-              onSave={() => built && cut(built, ticked, async (files) => says.done(saveAll(built, files)))}
+              onSave={() => built && cut(built, ticked, (files) => saveAll(built, files, 'cutter'))}
               onFolder={() => built && cutInto(built, ticked)}
             />
           )}
