@@ -33,9 +33,8 @@ const megabytes = (bytes: number): string => {
 export const words = {
   ...firstWords,
   intro: [
-    'Type what you measure on the guitar.',
+    'Type what you measure on the guitar, in its field or on the drawing itself, where arrows can be dragged too.',
     'Sagitta draws the bridge and its saddle as you type, and says what comes of it.',
-    'Numbers on the drawing can be typed where they stand, and dragged by their arrows.',
     'Save the templates, print them at 100 %, and measure the check bars before you cut.',
   ],
 

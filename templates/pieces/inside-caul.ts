@@ -102,7 +102,10 @@ const plan = (job: Settled, design: Design, made: Caul, sizes: Shop['caul']): Pi
   const besides: readonly Mark[] = [
     ...job.top.braces
       .flatMap((brace) => braceMarks({ ...brace, width: brace.width + 2 * sizes.braceRoom }, made.plan))
-      .map((mark): Mark => (mark.kind === 'path' ? { ...mark, line: 'outline', purpose: isThrough ? 'cut' : 'show' } : mark)),
+      .map(
+        (mark): Mark =>
+          mark.kind === 'path' ? { ...mark, line: 'outline', purpose: isThrough ? 'cut' : 'show' } : mark,
+      ),
     ...pinHoles(job, design).map(({ id, at, diameter }) =>
       stroke(`pin.${id}`, circle(at, diameter / 2), { line: 'hidden', purpose: 'show' }),
     ),
