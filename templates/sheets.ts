@@ -86,7 +86,9 @@ export const laySheets = (
       print:
         printer === undefined
           ? 'not corrected'
-          : wholeRow('corrected for ', printer.name, `: ${sayCorrection(correction)}`),
+          : printer.isProved
+            ? wholeRow('corrected for ', printer.name, `: ${sayCorrection(correction)}`)
+            : wholeRow('for ', printer.name, ': not proved, not corrected'),
       number: i + 1,
       of: pages.length,
     };

@@ -761,10 +761,14 @@ export const words = {
     parts: 'Ways to paper and cutter',
     tabs: { pieces: 'Templates', pages: 'Pages', printer: 'Printer', cutter: 'Cutter', settings: 'Settings' },
     pdf: 'Save PDF',
-    pdfSays: (printer?: string) =>
-      printer === undefined
-        ? 'The ticked templates at true size, check bars on every sheet. Not corrected for any printer.'
-        : `The ticked templates at true size, check bars on every sheet. Corrected for ${printer}.`,
+    pdfSays: (printer?: { readonly name: string; readonly isProved: boolean }) =>
+      `The ticked templates at true size, check bars on every sheet. ${
+        printer === undefined
+          ? 'Not corrected for any printer.'
+          : printer.isProved
+            ? `Corrected for ${printer.name}.`
+            : `${printer.name} is not proved, and nothing is corrected for it.`
+      }`,
     typedSize: (paper: string) => `${paper}: its size is typed under “Settings”.`,
     svgViews: 'SVG, three views',
     svgViewsSays: 'The working drawing on one page, at true size.',
@@ -897,9 +901,11 @@ export const words = {
     unnamed: 'unnamed printer',
     remove: 'Remove this printer',
     first: 'Choose a printer, or add one, to prove its print.',
-    notYet: 'It was not proved yet: pages are printed as they are.',
+    notYet: 'It is not proved: pages are printed as they are.',
     proved: (date: string, correction: string) =>
       `Proved on ${date}. Pages are corrected: ${correction}, on an upright sheet.`,
+    corrected: (correction: string) =>
+      `It is not known when it was proved. Pages are corrected: ${correction}, on an upright sheet.`,
     provedTrue: (date: string) => `Proved on ${date}: its print is true, and pages are printed as they are.`,
     measured: (bars: readonly (readonly [along: string, bar: string, reads: string])[]) =>
       `Measured then, on an upright sheet: ${and(bars.map(([along, bar, reads]) => `${bar} ${along} read ${reads}`))}.`,

@@ -50,22 +50,32 @@ export const printers = z.looseObject({
   list: z.array(printer).check(z.maxLength(100)),
 });
 
-/** A printer's name and its correction for an upright sheet. */
+/** A printer's name, whether its bars were ever measured, and its correction for an upright sheet. */
 export interface KnownPrinter {
   readonly name: string;
+  readonly isProved: boolean;
   readonly correction: Correction;
 }
+
+export type Printer = Shop['printers']['list'][number];
+
+/** Whether a printer was measured: it says when, or it is corrected, as by a file written by hand. */
+export const isProved = ({ across, down, date }: Printer): boolean => date !== '' || across !== 1 || down !== 1;
 
 /** The chosen printer; undefined where none is, and pages are printed as they are. */
 export const chosenPrinter = ({ chosen, list }: Shop['printers']): KnownPrinter | undefined => {
   const found = list.find(({ id }) => id === chosen);
-  return found && { name: found.name || found.id, correction: { across: found.across, down: found.down } };
+  return (
+    found && {
+      name: found.name || found.id,
+      isProved: isProved(found),
+      correction: { across: found.across, down: found.down },
+    }
+  );
 };
 
 /** What pages printed on the chosen printer are corrected by, on an upright sheet. */
 export const chosenCorrection = (known: KnownPrinter | undefined): Correction => known?.correction ?? uncorrected;
-
-export type Printer = Shop['printers']['list'][number];
 
 /** The shop with a printer put in the place of the one with its key, or added, and chosen. */
 export const withPrinter = (shop: Shop, proved: Printer): Shop => {

@@ -209,6 +209,8 @@ it('proves a print by what its bars read: true, fitted, refused or corrected, an
   await user.click(button('Add'));
   expect(screen.getByRole('alert').textContent).toBe('Type what the printer is called at the bench.');
   await user.type(labelled('Name of a printer to add'), 'Back room{Enter}');
+  expect(screen.getByText(/Back room is not proved, and nothing is corrected for it\.$/)).toBeTruthy();
+  expect(screen.getByText(/^It is not proved: pages are printed as they are\./)).toBeTruthy();
   const prove = async (across: string, down: string) => {
     for (const [name, text] of [
       ['100 mm across', across],

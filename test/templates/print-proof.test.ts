@@ -165,6 +165,16 @@ describe('a sheet for a printer that was proved', () => {
     }
   });
 
+  it('says that it is not proved till its bars were measured, and is left as it is', () => {
+    const said = (date: string) => {
+      const shop = withPrinter(newShop(), { id: 'a', name: 'Attic', ...uncorrected, date, readings: [] });
+      const [sheet] = laySheets([tall], shop, sheetInfo(job, '1'), sayWith(job.show));
+      return sheet?.primitives.flatMap((p) => (p.kind === 'text' && p.id === 'title.print' ? [p.text] : []));
+    };
+    expect(said('')).toEqual(['for Attic: not proved, not corrected']);
+    expect(said('2026-01-02')).toEqual(['corrected for Attic: across ×1.0000, down ×1.0000']);
+  });
+
   it('says its correction whole, however long the printer’s name', () => {
     const shop = withPrinter(newShop(), { id: 'a', name: 'm'.repeat(40), ...correction, date: '', readings: [] });
     const [sheet] = laySheets([tall], shop, sheetInfo(job, '1'), sayWith(job.show));

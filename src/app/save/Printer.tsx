@@ -6,7 +6,7 @@ import { paperOf } from '../../../templates/paper.ts';
 import { type PrintProof, type PrintReading, provedPrinter, provePrint } from '../../../templates/print-proof.ts';
 import type { Sheet } from '../../../templates/sheets.ts';
 import { shopSchema } from '../../../templates/shop/index.ts';
-import { type Printer as Known, withPrinter } from '../../../templates/shop/printers.ts';
+import { isProved, type Printer as Known, withPrinter } from '../../../templates/shop/printers.ts';
 import { today } from '../bar/today.ts';
 import { unitOf } from '../numbers/Field.tsx';
 import { readField } from '../typing.ts';
@@ -99,12 +99,21 @@ const Choice = ({ printer }: { printer: Known | undefined }) => {
   );
 };
 
+/** When it was proved, and what pages are corrected by since. */
+const sayProved = (printer: Known): string => {
+  const { date } = printer;
+  if (!isProved(printer)) return says.notYet;
+  if (isCorrected(printer))
+    return date === '' ? says.corrected(sayCorrection(printer)) : says.proved(date, sayCorrection(printer));
+  return says.provedTrue(date);
+};
+
 /** What is known of the printer: its name, when it was proved, by what, and what came of it. */
 const About = ({ printer }: { printer: Known }) => {
   const store = useShopStore();
   const show = useBenchState(({ job }) => job.show);
   const mm = (value: number) => formatQuantity(value, 'length', show, { unit: true });
-  const { id, date, readings } = printer;
+  const { id, readings } = printer;
   const remove = () => {
     store.put('printers.chosen', '');
     store.removeItem(list, id);
@@ -114,11 +123,7 @@ const About = ({ printer }: { printer: Known }) => {
   return (
     <>
       <p>
-        {date === ''
-          ? says.notYet
-          : isCorrected(printer)
-            ? says.proved(date, sayCorrection(printer))
-            : says.provedTrue(date)}{' '}
+        {sayProved(printer)}{' '}
         {readings.length > 0 &&
           says.measured(readings.map(({ along, bar, reads }) => [says.along[along], mm(bar), mm(reads)] as const))}
       </p>

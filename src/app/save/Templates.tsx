@@ -117,7 +117,7 @@ const Body = ({ onClose }: { onClose: () => void }) => {
 
   const tabs = (Object.keys(says.tabs) as Tab[]).filter((id) => id !== 'pages' || (!isWide && built));
   const tab = tabs.includes(chosen) ? chosen : 'pieces';
-  const printer = chosenPrinter(shop.printers)?.name;
+  const printer = chosenPrinter(shop.printers);
   const nameOf = ({ job }: Built, name: string) => `${fileName(job.name)}-${name}`;
   /** One file as it is; several in one ZIP file, called `zipped`: a browser lets only some through where a press saves many. */
   const saveAll = async (of: Built, files: readonly TextFile[], zipped: string): Promise<string> => {
