@@ -8,7 +8,7 @@ import type { QuantityKind } from './units.ts';
 
 /**
  * Line types after ISO 128-2: `outline` 01.2 continuous wide, `thin` 01.1 continuous narrow, `hidden` 02.1 dashed narrow,
- * `centre` 04.1 long dash-dot narrow, `phantom` 05.1 long dash double-dot narrow (parts beside, positions, planes).
+ * `centre` 04.1 long dash-dot narrow, `phantom` 05.1 long dash double-dot narrow (parts beside, positions, planes, the finished shape in its blank).
  */
 export type LineType = 'outline' | 'thin' | 'hidden' | 'centre' | 'phantom';
 

@@ -1,7 +1,7 @@
 import { deckHeight } from '../../geometry/bridge/surface.ts';
 import type { Design } from '../../geometry/design.ts';
 import type { Label, Mark } from '../../geometry/drawing.ts';
-import { across, fixedLength, forHand, note, showLine } from '../../geometry/marks.ts';
+import { across, fixedLength, forHand, length, note, showLine } from '../../geometry/marks.ts';
 import { onFace } from '../../geometry/saddle/face.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import { MM_PER_INCH } from '../../geometry/units.ts';
@@ -30,17 +30,28 @@ const scaleOf = ({ show }: Settled) =>
     : { step: MM_PER_INCH / 64, says: '1/64 in', every: 4, name: (k: number) => lowest(k, 64), room: 7 };
 
 /** Lines parallel to the lowest edge, by which what comes off the bottom is scribed. Some are named at both ends, each name farther out than the one below it. */
-const bottomLines = (job: Settled, { strings }: Design, { half, edge, bottom }: SaddleFace): readonly Mark[] => {
+const bottomLines = (
+  job: Settled,
+  { strings }: Design,
+  { half, edge, bottom, bottomAt }: SaddleFace,
+): readonly Mark[] => {
   const { step, every, name, room } = scaleOf(job);
   const proud = edge - bottom;
   const least = Math.min(...strings.map(({ saddleHeight }) => saddleHeight)) + proud;
   const lines = Math.floor(Math.min(proud + MORE, SHARE * least) / step + 1e-9);
   return Array.from({ length: lines }, (_, k) => k + 1).flatMap((k): readonly Mark[] => {
     const y = edge - k * step;
-    if (k % every > 0) return [showLine(`line.${k}`, { x: -half, y }, { x: half, y })];
+    // Where one is the finished bottom, that is drawn as itself.
+    const isFinished = Math.abs(y - bottom) < 1e-6 && Math.abs(y - bottomAt(0)) < 1e-6;
+    if (k % every > 0) return isFinished ? [] : [showLine(`line.${k}`, { x: -half, y }, { x: half, y })];
     const out = half + OUT + room * (k / every - 1);
     return [
-      showLine(`line.${k}`, { x: -out, y }, { x: out, y }),
+      ...(isFinished
+        ? [
+            showLine(`line.${k}.bassEnd`, { x: -out, y }, { x: -half, y }),
+            showLine(`line.${k}.trebleEnd`, { x: half, y }, { x: out, y }),
+          ]
+        : [showLine(`line.${k}`, { x: -out, y }, { x: out, y })]),
       ...([-1, 1] as const).map((side) =>
         note(`line.${k}.${side < 0 ? 'bass' : 'treble'}`, { x: side * out, y }, [name(k)], {
           anchor: side < 0 ? 'end' : 'start',
@@ -62,6 +73,7 @@ export const saddleBack: OnePiece = {
     const face = saddleFace(job, design);
     const { half, top, edge } = face;
     const { thickness } = design.saddle;
+    const { proud } = job.saddle;
     const pass = lastPass(job, design);
     const marksEnd = top - ABOVE;
     const places = design.strings.map((s, k) => ({
@@ -96,6 +108,11 @@ export const saddleBack: OnePiece = {
             : 'over each string: back face to break point',
         ],
       ],
+      ...(proud > 0
+        ? ([
+            ['finishedBottom.words', ['dash and two dots: finished bottom, ', length(proud), ' proud under it']],
+          ] as const)
+        : []),
       ['lines', [`lines ${scaleOf(job).says} apart from the lowest edge: scribe what is to come off`]],
       ...(pass && !pass.isThere
         ? ([

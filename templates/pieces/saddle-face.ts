@@ -6,20 +6,43 @@ import { halfSaddle, saddleOutline } from '../../geometry/saddle/face.ts';
 import { type PassAdvice, takeOffAt } from '../../geometry/saddle/setup.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import { bounds } from '../../geometry/shape/measure.ts';
-import { polyline } from '../../geometry/shape/path.ts';
+import { path, polyline, segmentEnd, segmentStart } from '../../geometry/shape/path.ts';
 import { drop } from '../../geometry/shape/sagitta.ts';
 import type { Path } from '../../geometry/shape/types.ts';
+
+/** The finished bottom of an outline: the last of its segments. */
+const finishedBottom = ({ segments }: Path): Path => path(segments.slice(-1), false);
+
+/** The outline with its ends carried straight down to the edge of what is left proud, so that it is cut in one. */
+const withProud = (outline: Path, half: number, edge: number): Path => {
+  const { segments } = outline;
+  const crown = segments.slice(1, -2);
+  const [first, last] = [crown[0], crown.at(-1)];
+  if (first === undefined || last === undefined) throw new RangeError('A saddle needs a crown.');
+  const corners = [
+    { x: -half, y: edge },
+    { x: half, y: edge },
+  ] as const;
+  return path(
+    [
+      { kind: 'line', from: corners[0], to: segmentStart(first) },
+      ...crown,
+      { kind: 'line', from: segmentEnd(last), to: corners[1] },
+      { kind: 'line', from: corners[1], to: corners[0] },
+    ],
+    true,
+  );
+};
 
 /** The saddle's face as it is sawn, seen from the tail: x along it, + treble, y DOWN from the fret plane, mm. */
 export interface SaddleFace {
   readonly half: number;
-  readonly outline: Path;
   /** The page heights of its highest place, of the finished bottom at a place along it and at its ends, and of the bottom with what is left proud. */
   readonly top: number;
   readonly bottomAt: (x: number) => number;
   readonly bottom: number;
   readonly edge: number;
-  /** The outline, and under it the strip that is left proud. */
+  /** What is sawn, one outline with what is left proud; in it the finished bottom where it is left proud, only shown. */
   readonly marks: readonly Mark[];
 }
 
@@ -31,25 +54,23 @@ export const saddleFace = (job: Settled, design: Design): SaddleFace => {
   const bottomAt = (x: number) => -design.saddle.bottom + drop(floorRadius(job), x);
   const bottom = bottomAt(half);
   const edge = bottom + proud;
-  const strip = polyline(
-    [
-      { x: -half, y: bottom },
-      { x: -half, y: edge },
-      { x: half, y: edge },
-      { x: half, y: bottom },
-    ],
-    false,
-  );
   return {
     half,
-    outline,
     top: bounds(outline).minY,
     bottomAt,
     bottom,
     edge,
     marks: [
-      stroke('outline', outline, { line: 'outline', purpose: 'cut' }),
-      ...(proud > 0 ? [stroke('proud', strip, { line: 'outline', purpose: 'cut', jobPath: 'saddle.proud' })] : []),
+      stroke('outline', proud > 0 ? withProud(outline, half, edge) : outline, { line: 'outline', purpose: 'cut' }),
+      ...(proud > 0
+        ? [
+            stroke('finishedBottom', finishedBottom(outline), {
+              line: 'phantom',
+              purpose: 'show',
+              jobPath: 'saddle.proud',
+            }),
+          ]
+        : []),
     ],
   };
 };

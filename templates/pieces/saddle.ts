@@ -1,7 +1,18 @@
 import { deckHeight } from '../../geometry/bridge/surface.ts';
 import type { Design } from '../../geometry/design.ts';
 import type { Label, Mark } from '../../geometry/drawing.ts';
-import { across, fixedLength, forHand, length, mirrored, note, radius, stroke, upright } from '../../geometry/marks.ts';
+import {
+  across,
+  fixedLength,
+  forHand,
+  length,
+  mirrored,
+  note,
+  radius,
+  rising,
+  stroke,
+  upright,
+} from '../../geometry/marks.ts';
 import { halfSaddle, onFace } from '../../geometry/saddle/face.ts';
 import type { PassAdvice } from '../../geometry/saddle/setup.ts';
 import type { Settled } from '../../geometry/settle.ts';
@@ -58,7 +69,16 @@ export const saddle: OnePiece = {
     const marks: readonly Mark[] = [
       ...faceMarks,
       ...(proud > 0
-        ? [upright('proud.height', { x: half, y: bottom }, { x: half, y: edge }, half, 4.6, 'saddle.proud')]
+        ? [
+            upright('proud.height', { x: half, y: bottom }, { x: half, y: edge }, half, 4.6, 'saddle.proud', [
+              'proud ',
+              length(proud),
+            ]),
+            note('finishedBottom.name', { x: 0, y: bottomAt(0) }, ['finished bottom'], {
+              scale: 0.65,
+              ...rising(0, -0.25, 1),
+            }),
+          ]
         : []),
       ...takeOff(pass, half, edge),
       stroke('deck', deck, { line: 'hidden', purpose: 'show' }),
@@ -99,7 +119,9 @@ export const saddle: OnePiece = {
         ],
       ],
       ...(proud > 0
-        ? ([['proud.words', ['leave ', length(proud), ' proud at the bottom for the first stringing']]] as const)
+        ? ([
+            ['proud.words', ['leave ', length(proud), ' proud under the finished bottom for the first stringing']],
+          ] as const)
         : []),
       [
         'over',

@@ -155,7 +155,11 @@ describe.each(jobs)('%s', (_, job) => {
     const [highest] = outline.segments
       .filter((s) => s.kind === 'line')
       .toSorted((a, b) => a.from.y + a.to.y - b.from.y - b.to.y);
-    const bottom = Math.max(...outline.segments.flatMap(ends).map(({ y }) => y));
+    const lowest = Math.max(...outline.segments.flatMap(ends).map(({ y }) => y));
+    const finished = svg.elements.find(({ id }) => id === 'finishedBottom')?.paths[0]?.segments.flatMap(ends) ?? [];
+    // Cut in one outline, as far below the finished bottom as it is left proud.
+    const bottom = job.saddle.proud > 0 ? Math.max(...finished.map(({ y }) => y)) : lowest;
+    expect(lowest - bottom).toBeCloseTo(job.saddle.proud, 6);
     if (radius === 'flat') expect(arc).toBeUndefined();
     else expect(Math.abs((arc?.radius ?? 0) - radius)).toBeLessThan(1e-6);
     const crownAt = (x: number) => {

@@ -135,29 +135,37 @@ const middleOf = (path: Path): Point => {
 describe('the saddle’s front face', () => {
   const { job, design } = full;
   const { path, said, marks } = drawn('saddle');
-  const finished = bounds(path('outline'));
+  const whole = bounds(path('outline'));
 
-  it('has the proud strip under its finished bottom, as high as it is left proud, and says so', () => {
-    const strip = bounds(path('proud'));
-    expect(strip.minY).toBeCloseTo(finished.maxY, 9);
-    expect(finished.maxY).toBeCloseTo(-design.saddle.bottom, 9);
-    expect(strip.maxY - strip.minY).toBeCloseTo(1.2, 9);
-    expect(strip.minX).toBeCloseTo(finished.minX, 9);
-    expect(strip.maxX).toBeCloseTo(finished.maxX, 9);
-    expect(said('proud.words')).toBe('leave 1.2 mm proud at the bottom for the first stringing');
+  it('is cut in one with the strip that is left proud, the finished bottom shown over it and named', () => {
+    const bottom = bounds(path('finishedBottom'));
+    expect([bottom.minY, bottom.maxY]).toEqual([-design.saddle.bottom, -design.saddle.bottom]);
+    expect(whole.maxY - bottom.maxY).toBeCloseTo(1.2, 9);
+    expect(bottom.minX).toBeCloseTo(whole.minX, 9);
+    expect(bottom.maxX).toBeCloseTo(whole.maxX, 9);
+    expect(said('finishedBottom.name')).toBe('finished bottom');
+    expect(said('proud.height.value')).toBe('proud 1.2 mm');
+    expect(said('proud.words')).toBe('leave 1.2 mm proud under the finished bottom for the first stringing');
+    // Cut in one: the finished bottom is only shown.
+    expect(marks.flatMap((m) => (m.kind === 'path' && m.purpose === 'cut' ? [m.id] : []))).toEqual([
+      'outline',
+      'takeOff',
+    ]);
+    expect(marks.find(({ id }) => id === 'finishedBottom')).toMatchObject({ purpose: 'show' });
     const flush = drawn('saddle', built(setAt(fullJob(), 'saddle.proud', 0)));
-    expect(flush.marks.filter(({ id }) => id.startsWith('proud'))).toEqual([]);
+    expect(flush.marks.filter(({ id }) => /^(proud|finishedBottom)/.test(id))).toEqual([]);
+    expect(bounds(flush.path('outline')).maxY).toBeCloseTo(-design.saddle.bottom, 9);
   });
 
   it('names the blank: as long as the saddle, as high as its crown over the proud bottom, as thick as the slot less the play', () => {
-    const high = finished.maxY - finished.minY + 1.2;
+    const high = whole.maxY - whole.minY;
     expect(said('blank')).toBe(`blank 75.95 mm by ${high.toFixed(2)} mm (proud included) by 3.15 mm`);
   });
 
   it('dimensions each string’s mark from the bass end, which is on the right for the right hand', () => {
     for (const s of design.strings) {
       const [mark] = straight(path(`string.${s.id}`));
-      expect(said(`string.${s.id}.value`)).toBe((finished.maxX - mark.x).toFixed(2));
+      expect(said(`string.${s.id}.value`)).toBe((whole.maxX - mark.x).toFixed(2));
     }
     const mirror = drawn('saddle', built(setAt(fullJob(), 'hand', 'left')));
     const left = bounds(mirror.path('outline')).minX;
@@ -185,7 +193,7 @@ describe('the saddle’s front face', () => {
   it('has the last reading’s bottom as far over its lowest edge as comes off, at both ends', () => {
     // Twice at the saddle what is too much at fret 12, and a little more for the setback [practice], under the outer strings.
     const [bass, treble] = straight(path('takeOff'));
-    const edge = bounds(path('proud')).maxY;
+    const edge = whole.maxY;
     const at = (x: number) => edge - (bass.y + ((treble.y - bass.y) * (x - bass.x)) / (treble.x - bass.x));
     for (const [k, action] of [
       [0, 2.9],
@@ -212,7 +220,7 @@ describe('the saddle’s back face', () => {
   const { design } = full;
   const { path, said, marks } = drawn('saddle-back');
   const outline = bounds(path('outline'));
-  const lowest = bounds(path('proud')).maxY;
+  const lowest = outline.maxY;
   const linesOf = (all: typeof marks) => all.filter(({ id }) => /^line\.\d+$/.test(id));
 
   it('is the front face seen the other way round', () => {
