@@ -911,7 +911,7 @@ export const words = {
       `Measured then, on an upright sheet: ${and(bars.map(([along, bar, reads]) => `${bar} ${along} read ${reads}`))}.`,
     page: 'The page that was measured',
     lies: 'It lies',
-    lying: { upright: 'upright', lying: 'on its side' },
+    lying: { upright: 'upright', lying: 'lying' },
     printed: 'Under “print” its title block says',
     printedAs: { corrected: (name: string) => `corrected for ${name}`, not: 'not corrected' },
     bars: 'What the bars read',

@@ -211,6 +211,8 @@ it('proves a print by what its bars read: true, fitted, refused or corrected, an
   await user.type(labelled('Name of a printer to add'), 'Back room{Enter}');
   expect(screen.getByText(/Back room is not proved, and nothing is corrected for it\.$/)).toBeTruthy();
   expect(screen.getByText(/^It is not proved: pages are printed as they are\./)).toBeTruthy();
+  // The first page of this job lies.
+  await user.selectOptions(labelled('It lies'), 'upright');
   const prove = async (across: string, down: string) => {
     for (const [name, text] of [
       ['100 mm across', across],
@@ -245,11 +247,38 @@ it('proves a print by what its bars read: true, fitted, refused or corrected, an
   expect(await prove('100', '100')).toMatch(/^True\./);
   expect(printer()?.across).toBeCloseTo(1.004016, 6);
   // The page that lies on its side runs the other way through the printer.
-  await user.selectOptions(labelled('It lies'), 'on its side');
+  await user.selectOptions(labelled('It lies'), 'lying');
   await user.selectOptions(labelled('Under “print” its title block says'), 'not corrected');
   expect(await prove('99.5', '100')).toMatch(/^Corrected from now on\./);
   expect(printer()).toMatchObject({ across: 1, readings: [{ along: 'down', reads: 99.5 }, { along: 'across' }] });
   expect(printer()?.down).toBeCloseTo(1 / 0.995, 9);
   await user.click(button('Remove this printer'));
   expect(shop().printers).toEqual({ chosen: '', list: [] });
+});
+
+it('takes the print that is measured to lie as the page on show does, till a reading is typed', async () => {
+  const { user } = await open();
+  await user.click(tab('Printer'));
+  await user.type(labelled('Name of a printer to add'), 'Back room{Enter}');
+  await user.click(tab('Pages'));
+  const lies = () => /A4 (upright|lying)/.exec(document.querySelector('.page-frame')?.textContent ?? '')?.[1];
+  await waitFor(() => expect(lies()).toBeDefined());
+  const pages = within(labelled('Page'))
+    .getAllByRole<HTMLOptionElement>('option')
+    .map(({ value }) => value);
+  const pageThat = new Map<string | undefined, string>();
+  for (const page of pages) {
+    await user.selectOptions(labelled('Page'), page);
+    pageThat.set(lies(), page);
+  }
+  const formAt = async (lying: string) => {
+    await user.click(tab('Pages'));
+    await user.selectOptions(labelled('Page'), pageThat.get(lying) ?? '');
+    await user.click(tab('Printer'));
+    return labelled('It lies').value;
+  };
+  expect(await formAt('lying')).toBe('lying');
+  expect(await formAt('upright')).toBe('upright');
+  await user.type(labelled('100 mm across'), '99');
+  expect(await formAt('lying')).toBe('upright');
 });

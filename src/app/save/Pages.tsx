@@ -22,16 +22,24 @@ const partedOf = (sheets: readonly Sheet[]): readonly (readonly [title: string, 
 const turned = (key: string, at: number, last: number): number | undefined =>
   ({ PageUp: Math.max(0, at - 1), PageDown: Math.min(last, at + 1), Home: 0, End: last })[key];
 
+interface Props extends LaidNow {
+  /** Which page is asked for, from 0; the last where there are fewer. */
+  readonly wanted: number;
+  readonly onWanted: (page: number) => void;
+}
+
+/** Which of the pages is on show, from 0; -1 where there is none. */
+export const pageAt = (wanted: number, sheets: readonly Sheet[]): number => Math.min(wanted, sheets.length - 1);
+
 /** Each page as it is printed, one at a time, whole or at true size. */
-export const Pages = ({ laid, isOld }: LaidNow) => {
+export const Pages = ({ laid, isOld, wanted, onWanted }: Props) => {
   const paper = useShopState(({ shop }) => paperOf(shop).name);
   const [screen, measure] = useScreen();
-  const [wanted, setWanted] = useState(0);
   const [isTrue, setTrue] = useState(false);
   const [isMeasuring, setMeasuring] = useState(false);
   const sheets = laid?.sheets ?? [];
   const last = sheets.length - 1;
-  const at = Math.max(0, Math.min(wanted, last));
+  const at = Math.max(0, pageAt(wanted, sheets));
   const sheet = sheets[at];
   const parted = partedOf(sheets);
   const numbered = sheets.map((one, page) => ({ page, called: says.pageSays(page + 1, sheets.length, one.title) }));
@@ -40,7 +48,7 @@ export const Pages = ({ laid, isOld }: LaidNow) => {
     const to = turned(event.key, at, last);
     if (to === undefined) return;
     event.preventDefault();
-    setWanted(to);
+    onWanted(to);
   };
   return (
     <section className="pages" aria-label={says.pagesLabel} data-old={isOld}>
@@ -53,15 +61,15 @@ export const Pages = ({ laid, isOld }: LaidNow) => {
       {sheet && title !== undefined && (
         <>
           <div className="acts">
-            <button type="button" aria-disabled={at === 0} onClick={() => setWanted(Math.max(0, at - 1))}>
+            <button type="button" aria-disabled={at === 0} onClick={() => onWanted(Math.max(0, at - 1))}>
               {says.earlier}
             </button>
-            <button type="button" aria-disabled={at === last} onClick={() => setWanted(Math.min(last, at + 1))}>
+            <button type="button" aria-disabled={at === last} onClick={() => onWanted(Math.min(last, at + 1))}>
               {says.later}
             </button>
             <label>
               <span className="unseen">{says.page}</span>
-              <select value={at} onChange={({ target }) => setWanted(Number(target.value))}>
+              <select value={at} onChange={({ target }) => onWanted(Number(target.value))}>
                 {numbered.map(({ called, page }) => (
                   <option key={called} value={page}>
                     {called}

@@ -12,7 +12,7 @@ import { unitOf } from '../numbers/Field.tsx';
 import { readField } from '../typing.ts';
 import { useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
-import { type Bar, barsOn } from './bars.ts';
+import { type Bar, barsOn, liesOf } from './bars.ts';
 import { ShopField } from './ShopField.tsx';
 import { useShopState, useShopStore } from './shop-store.ts';
 
@@ -137,7 +137,9 @@ const About = ({ printer }: { printer: Known }) => {
   );
 };
 
-const BarField = ({ bar }: { bar: Bar }) => {
+type Lies = 'upright' | 'lying';
+
+const BarField = ({ bar, lies }: { bar: Bar; lies: Lies }) => {
   const store = useShopStore();
   const show = useBenchState(({ job }) => job.show);
   const text = useShopState(({ proof }) => proof.texts[bar.key] ?? '');
@@ -158,7 +160,8 @@ const BarField = ({ bar }: { bar: Bar }) => {
           aria-describedby={why === undefined ? undefined : `${id}-says`}
           value={text}
           onChange={({ target }) =>
-            store.typeProof({ texts: { ...store.getState().proof.texts, [bar.key]: target.value } })
+            // What is read belongs to the page as it lies here, whichever is looked at next.
+            store.typeProof({ lies, texts: { ...store.getState().proof.texts, [bar.key]: target.value } })
           }
         />
         <span className="unit">{unitOf(readsField, show.length)}</span>
@@ -173,13 +176,13 @@ const BarField = ({ bar }: { bar: Bar }) => {
 };
 
 /** What the bars of a print read, and what comes of it. */
-const Proof = ({ printer, sheets }: { printer: Known; sheets: readonly Sheet[] }) => {
+const Proof = ({ printer, sheets, lies }: { printer: Known; sheets: readonly Sheet[]; lies: Lies }) => {
   const store = useShopStore();
   const show = useBenchState(({ job }) => job.show);
   const typed = useShopState(({ proof }) => proof);
   const [proved, setProved] = useState<Pick<PrintProof, 'kind' | 'says'> | undefined>();
   const [wrong, setWrong] = useState<readonly string[]>([]);
-  const bars = barsOn(sheets, typed.lies);
+  const bars = barsOn(sheets, lies);
   const answer = useRef<HTMLDivElement>(null);
   useEffect(() => {
     // It stands below the fold of a small screen.
@@ -198,7 +201,7 @@ const Proof = ({ printer, sheets }: { printer: Known; sheets: readonly Sheet[] }
     const printed = typed.isCorrected ? { across: printer.across, down: printer.down } : uncorrected;
     const reading: PrintReading = {
       paper: paperOf(shop),
-      lies: typed.lies,
+      lies,
       printed,
       readings: read.flatMap(({ bar: { along, length }, reads }) =>
         reads === undefined ? [] : [{ along, bar: length, reads }],
@@ -210,7 +213,7 @@ const Proof = ({ printer, sheets }: { printer: Known; sheets: readonly Sheet[] }
     const correction = proof.kind === 'corrected' ? proof.correction : printed;
     const { id, name } = printer;
     store.change(withPrinter(shop, provedPrinter(reading, correction, { id, name, date: today(new Date()) })));
-    store.typeProof({ texts: {}, isCorrected: true });
+    store.typeProof({ texts: {}, isCorrected: true, lies: undefined });
   };
 
   return (
@@ -220,7 +223,7 @@ const Proof = ({ printer, sheets }: { printer: Known; sheets: readonly Sheet[] }
         <label>
           <span>{says.lies}</span>
           <select
-            value={typed.lies}
+            value={lies}
             onChange={({ target }) => store.typeProof({ lies: target.value === 'lying' ? 'lying' : 'upright' })}
           >
             <option value="upright">{says.lying.upright}</option>
@@ -244,7 +247,7 @@ const Proof = ({ printer, sheets }: { printer: Known; sheets: readonly Sheet[] }
       <p className="small">{says.barsSay}</p>
       <div className="shop-fields">
         {bars.map((bar) => (
-          <BarField key={bar.key} bar={bar} />
+          <BarField key={bar.key} bar={bar} lies={lies} />
         ))}
       </div>
       <button type="button" className="primary" onClick={prove}>
@@ -263,8 +266,10 @@ const Proof = ({ printer, sheets }: { printer: Known; sheets: readonly Sheet[] }
 };
 
 /** The printer: which one, what is known of it, and how its print is proved. */
-export const Printer = ({ sheets }: { sheets: readonly Sheet[] }) => {
+export const Printer = ({ sheets, shown }: { sheets: readonly Sheet[]; shown: Sheet | undefined }) => {
   const printer = useShopState(({ shop: { printers } }) => printers.list.find(({ id }) => id === printers.chosen));
+  const chosen = useShopState(({ proof }) => proof.lies);
+  const lies = chosen ?? (shown === undefined ? 'upright' : liesOf(shown));
   return (
     <>
       <p>{says.about}</p>
@@ -274,7 +279,7 @@ export const Printer = ({ sheets }: { sheets: readonly Sheet[] }) => {
       ) : (
         <>
           <About printer={printer} />
-          <Proof key={printer.id} printer={printer} sheets={sheets} />
+          <Proof key={printer.id} printer={printer} sheets={sheets} lies={lies} />
         </>
       )}
     </>

@@ -15,7 +15,7 @@ import { useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
 import { Cutter } from './Cutter.tsx';
 import { saveBlob, saveText, type TextFile } from './files.ts';
-import { Pages } from './Pages.tsx';
+import { Pages, pageAt } from './Pages.tsx';
 import { Pieces } from './Pieces.tsx';
 import { Printer } from './Printer.tsx';
 import type { Progress } from './paper-work.ts';
@@ -111,6 +111,7 @@ const Body = ({ onClose }: { onClose: () => void }) => {
   const [chosen, setTab] = useState<Tab>('pieces');
   const { work, done, run } = useWork();
   const laidNow = useLaid(built?.job, shop);
+  const [wanted, setWanted] = useState(0);
   useEffect(() => {
     dialog.current?.showModal();
   }, []);
@@ -178,6 +179,8 @@ const Body = ({ onClose }: { onClose: () => void }) => {
   };
   const ticked = built ? printedOf(built.job, shop).filter(({ ownPage }) => !ownPage) : [];
   const isBusy = work !== undefined;
+  const sheets = laidNow.laid?.sheets ?? [];
+  const pages = <Pages {...laidNow} wanted={wanted} onWanted={setWanted} />;
 
   return (
     <dialog className="templates" ref={dialog} aria-labelledby="templates-title" onClose={onClose}>
@@ -239,8 +242,8 @@ const Body = ({ onClose }: { onClose: () => void }) => {
               </ul>
             </>
           )}
-          {tab === 'pages' && built && <Pages {...laidNow} />}
-          {tab === 'printer' && <Printer sheets={laidNow.laid?.sheets ?? []} />}
+          {tab === 'pages' && built && pages}
+          {tab === 'printer' && <Printer sheets={sheets} shown={sheets[pageAt(wanted, sheets)]} />}
           {tab === 'cutter' && (
             <Cutter
               count={ticked.length}
@@ -252,7 +255,7 @@ const Body = ({ onClose }: { onClose: () => void }) => {
           {tab === 'settings' && <Settings />}
         </Tabs>
       </div>
-      {isWide && built && <Pages {...laidNow} />}
+      {isWide && built && pages}
     </dialog>
   );
 };

@@ -17,7 +17,8 @@ export const shopKey = 'shop';
 
 /** What is typed of a print to be proved, till it is proved. */
 export interface ProofTyped {
-  readonly lies: 'upright' | 'lying';
+  /** How the page lies that is measured; undefined till it is chosen or a reading typed: as the page on show. */
+  readonly lies?: 'upright' | 'lying' | undefined;
   readonly isCorrected: boolean;
   /** What stands in each bar's field, by the direction and the bar's length. */
   readonly texts: Readonly<Record<string, string>>;
@@ -39,7 +40,7 @@ export interface ShopState {
   readonly earlier?: Shop;
 }
 
-export const noProof: ProofTyped = { lies: 'upright', isCorrected: true, texts: {} };
+export const noProof: ProofTyped = { isCorrected: true, texts: {} };
 
 const without = <T>(record: Readonly<Record<string, T>>, begin: string): Readonly<Record<string, T>> =>
   Object.fromEntries(Object.entries(record).filter(([key]) => key !== begin && !key.startsWith(`${begin}.`)));
