@@ -13,6 +13,8 @@ import {
   stroke,
   upright,
 } from '../../geometry/marks.ts';
+import { shortName } from '../../geometry/names.ts';
+import { wholeHeights } from '../../geometry/saddle/blank.ts';
 import { halfSaddle, onFace } from '../../geometry/saddle/face.ts';
 import type { PassAdvice } from '../../geometry/saddle/setup.ts';
 import type { Settled } from '../../geometry/settle.ts';
@@ -63,6 +65,9 @@ export const saddle: OnePiece = {
     if (first === undefined || last === undefined) throw new RangeError('A saddle needs strings to carry.');
     const height = (side: 'bass' | 'treble', { s, x }: typeof first, end: number, ems: number): Mark =>
       upright(`height.${side}`, { x, y: -s.heightAboveFretPlane }, { x, y: bottomAt(x) }, end, ems, undefined, [
+        'at ',
+        shortName(s.name),
+        ': ',
         fixedLength(s.saddleHeight),
       ]);
     const pass = lastPass(job, design);
@@ -116,6 +121,14 @@ export const saddle: OnePiece = {
           length(edge - top),
           proud > 0 ? ' (proud included) by ' : ' by ',
           length(design.saddle.thickness),
+        ],
+      ],
+      [
+        'highest',
+        [
+          'at its highest ',
+          fixedLength(wholeHeights(job, design).highest),
+          proud > 0 ? ' over the finished bottom' : ' over the bottom',
         ],
       ],
       ...(proud > 0

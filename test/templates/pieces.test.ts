@@ -162,6 +162,14 @@ describe('the saddle’s front face', () => {
     expect(said('blank')).toBe(`blank 75.95 mm by ${high.toFixed(2)} mm (proud included) by 3.15 mm`);
   });
 
+  it('says at which strings the heights beside it hold, and how high it is at its highest', () => {
+    const [bass, treble] = [design.strings[0], design.strings[5]];
+    expect(said('height.bass.value')).toBe(`at E2: ${bass?.saddleHeight.toFixed(2)} mm`);
+    expect(said('height.treble.value')).toBe(`at E4: ${treble?.saddleHeight.toFixed(2)} mm`);
+    const high = bounds(path('finishedBottom')).maxY - whole.minY;
+    expect(said('highest')).toBe(`at its highest ${high.toFixed(2)} mm over the finished bottom`);
+  });
+
   it('dimensions each string’s mark from the bass end, which is on the right for the right hand', () => {
     for (const s of design.strings) {
       const [mark] = straight(path(`string.${s.id}`));
