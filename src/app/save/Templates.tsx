@@ -104,6 +104,7 @@ const useWork = () => {
 const svgType = 'image/svg+xml';
 
 const Body = ({ onClose }: { onClose: () => void }) => {
+  const store = useShopStore();
   const dialog = useRef<HTMLDialogElement>(null);
   const built = useBenchState((state) => (state.solved.ok ? state.built : undefined));
   const shop = useShopState((state) => state.shop);
@@ -180,7 +181,12 @@ const Body = ({ onClose }: { onClose: () => void }) => {
   const ticked = built ? printedOf(built.job, shop).filter(({ ownPage }) => !ownPage) : [];
   const isBusy = work !== undefined;
   const sheets = laidNow.laid?.sheets ?? [];
-  const pages = <Pages {...laidNow} wanted={wanted} onWanted={setWanted} />;
+  const turnTo = (page: number) => {
+    setWanted(page);
+    const { proof } = store.getState();
+    if (Object.values(proof.texts).every((text) => text.trim() === '')) store.typeProof({ lies: undefined });
+  };
+  const pages = <Pages {...laidNow} wanted={wanted} onWanted={turnTo} />;
 
   return (
     <dialog className="templates" ref={dialog} aria-labelledby="templates-title" onClose={onClose}>

@@ -17,7 +17,7 @@ export const shopKey = 'shop';
 
 /** What is typed of a print to be proved, till it is proved. */
 export interface ProofTyped {
-  /** How the page lies that is measured; undefined till it is chosen or a reading typed: as the page on show. */
+  /** How the page lies that is measured; undefined till it is chosen or a reading typed, and again when pages are turned with none typed: as the page on show. */
   readonly lies?: 'upright' | 'lying' | undefined;
   readonly isCorrected: boolean;
   /** What stands in each bar's field, by the direction and the bar's length. */
