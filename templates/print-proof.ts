@@ -21,6 +21,8 @@ export interface PrintReading {
   readonly printed: Correction;
   /** At least one bar each way; the more and the longer, the surer. */
   readonly readings: readonly BarReading[];
+  /** What was read when the printer was last proved, on the sheet standing upright: the same again is no new print. */
+  readonly last?: readonly BarReading[];
 }
 
 /** What the printer did, in words for the person, and for one that can be corrected by what from now on, for the sheet standing upright. */
@@ -69,13 +71,27 @@ const scalings = (share: number, paper: Paper): readonly string[] => {
   ];
 };
 
+/** Readings of a page that lies so as those of its sheet standing upright, and back. */
+export const turnedReadings = (lies: PrintReading['lies'], readings: readonly BarReading[]): readonly BarReading[] =>
+  readings.map(({ along, bar, reads }) => {
+    const other = along === 'across' ? 'down' : 'across';
+    return { along: lies === 'lying' ? other : along, bar, reads };
+  });
+
+/** Whether the same bars read exactly the same, in whichever order. */
+const areSame = (some: readonly BarReading[], others: readonly BarReading[]): boolean =>
+  some.length === others.length &&
+  some.every((one) =>
+    others.some(({ along, bar, reads }) => along === one.along && bar === one.bar && reads === one.reads),
+  );
+
 /**
  * What a printer did to a page, from what its check bars measure: nothing that matters (true within 0.1 %), scaled it to fit some paper, which is known by its share, or drew it a little long or
  * short, which is corrected from then on. What the page was corrected by already is reckoned in, so that a corrected print can be measured again. A page that is off by more than 3 % is refused,
- * as are readings that do not agree. `mm` says a length in the person's unit.
+ * as are readings that do not agree, or are those of last time over again. `mm` says a length in the person's unit.
  */
 export const provePrint = (
-  { paper, lies, printed, readings }: PrintReading,
+  { paper, lies, printed, readings, last = [] }: PrintReading,
   mm: (length: number) => string = (length) => `${length.toFixed(2)} mm`,
 ): PrintProof => {
   const refused = (says: string): PrintProof => ({ kind: 'refused', says });
@@ -109,6 +125,11 @@ export const provePrint = (
       };
   }
 
+  const isCorrected = printed.across !== 1 || printed.down !== 1;
+  if (isCorrected && areSame(turnedReadings(lies, readings), last))
+    return refused(
+      'These are the very readings by which this printer was corrected last, and they are reckoned in already: nothing was changed. Print a page anew and measure that one; for the page of last time, choose what its title block says under “print”. If a new print does read the same to the last digit, measure another bar as well.',
+    );
   const onPage = lies === 'lying' ? quarterTurnedCorrection(printed) : printed;
   for (const along of directions) {
     // What the printer itself does is what is left of the measured share when the correction is taken out.
@@ -126,7 +147,7 @@ export const provePrint = (
   return {
     kind: 'corrected',
     correction,
-    says: `The print came out ${measured}. What is printed there from now on is corrected: ${sayCorrection(correction)} on an upright sheet. Print a page and measure it again.`,
+    says: `The print came out ${measured}. What is printed there from now on is corrected: ${sayCorrection(better)} on a page ${lies}, as the one that was measured. Print a page and measure it again.`,
   };
 };
 
@@ -138,8 +159,5 @@ export const provedPrinter = (
 ): Printer => ({
   ...called,
   ...correction,
-  readings: readings.map(({ along, bar, reads }, i) => {
-    const other = along === 'across' ? 'down' : 'across';
-    return { id: `${i + 1}`, along: lies === 'lying' ? other : along, bar, reads };
-  }),
+  readings: turnedReadings(lies, readings).map((reading, i) => ({ id: `${i + 1}`, ...reading })),
 });

@@ -902,13 +902,13 @@ export const words = {
     remove: 'Remove this printer',
     first: 'Choose a printer, or add one, to prove its print.',
     notYet: 'It is not proved: pages are printed as they are.',
-    proved: (date: string, correction: string) =>
-      `Proved on ${date}. Pages are corrected: ${correction}, on an upright sheet.`,
-    corrected: (correction: string) =>
-      `It is not known when it was proved. Pages are corrected: ${correction}, on an upright sheet.`,
+    proved: (date: string, correction: string, lies: string) =>
+      `Proved on ${date}. Pages are corrected: ${correction}, on a page ${lies}.`,
+    corrected: (correction: string, lies: string) =>
+      `It is not known when it was proved. Pages are corrected: ${correction}, on a page ${lies}.`,
     provedTrue: (date: string) => `Proved on ${date}: its print is true, and pages are printed as they are.`,
-    measured: (bars: readonly (readonly [along: string, bar: string, reads: string])[]) =>
-      `Measured then, on an upright sheet: ${and(bars.map(([along, bar, reads]) => `${bar} ${along} read ${reads}`))}.`,
+    measured: (bars: readonly (readonly [along: string, bar: string, reads: string])[], lies: string) =>
+      `Measured then, as on a page ${lies}: ${and(bars.map(([along, bar, reads]) => `${bar} ${along} read ${reads}`))}.`,
     page: 'The page that was measured',
     lies: 'It lies',
     lying: { upright: 'upright', lying: 'lying' },

@@ -89,6 +89,23 @@ describe('a print that was measured', () => {
     const upright = correctionOf(reading(0.985, 1.01));
     expect(upright).toEqual({ across: 1 / 0.985, down: 1 / 1.01 });
     expect(correctionOf(reading(1.01, 0.985, { lies: 'lying' }))).toEqual(upright);
+    // In words it is told for the page as it was measured: 1/1.01 and 1/0.985.
+    expect(provePrint(reading(1.01, 0.985, { lies: 'lying' })).says).toContain(
+      'across ×0.9901, down ×1.0152 on a page lying',
+    );
+    expect(provePrint(reading(0.985, 1.01)).says).toContain('across ×1.0152, down ×0.9901 on a page upright');
+  });
+
+  it('is not corrected twice by the very same readings, on whichever side the page lies', () => {
+    const first = reading(0.99, 1);
+    const printed = correctionOf(first);
+    const { readings: last } = provedPrinter(first, printed, { id: 'attic', name: 'Attic', date: '2026-01-02' });
+    for (const again of [reading(0.99, 1, { printed, last }), reading(1, 0.99, { lies: 'lying', printed, last })])
+      expect(provePrint(again)).toMatchObject({ kind: 'refused', says: expect.stringMatching(/very readings.*anew/) });
+    // The page of last time, told as it is, and another print are measured as ever.
+    expect(correctionOf(reading(0.99, 1, { last }))).toEqual(printed);
+    expect(correctionOf(reading(0.995, 1, { printed, last })).across).toBeCloseTo(1 / 0.99 / 0.995, 12);
+    expect(provePrint(reading(1, 1, { printed, last })).kind).toBe('true');
   });
 
   // The longest far bar of an A4 page standing upright is 150 mm across and 200 mm down.

@@ -1,9 +1,15 @@
 import { useEffect, useRef, useState } from 'react';
 import { type FieldInfo, fieldAt, mostItems } from '../../../geometry/fields.ts';
 import { formatQuantity, type ShowUnits } from '../../../geometry/units.ts';
-import { type Correction, sayCorrection, uncorrected } from '../../../templates/correction.ts';
+import { type Correction, quarterTurnedCorrection, sayCorrection, uncorrected } from '../../../templates/correction.ts';
 import { paperOf } from '../../../templates/paper.ts';
-import { type PrintProof, type PrintReading, provedPrinter, provePrint } from '../../../templates/print-proof.ts';
+import {
+  type PrintProof,
+  type PrintReading,
+  provedPrinter,
+  provePrint,
+  turnedReadings,
+} from '../../../templates/print-proof.ts';
 import type { Sheet } from '../../../templates/sheets.ts';
 import { shopSchema } from '../../../templates/shop/index.ts';
 import { isProved, type Printer as Known, withPrinter } from '../../../templates/shop/printers.ts';
@@ -99,17 +105,21 @@ const Choice = ({ printer }: { printer: Known | undefined }) => {
   );
 };
 
-/** When it was proved, and what pages are corrected by since. */
-const sayProved = (printer: Known): string => {
+type Lies = 'upright' | 'lying';
+
+/** When it was proved, and what pages that lie so are corrected by since. */
+const sayProved = (printer: Known, lies: Lies): string => {
   const { date } = printer;
   if (!isProved(printer)) return says.notYet;
-  if (isCorrected(printer))
-    return date === '' ? says.corrected(sayCorrection(printer)) : says.proved(date, sayCorrection(printer));
+  if (isCorrected(printer)) {
+    const correction = sayCorrection(lies === 'lying' ? quarterTurnedCorrection(printer) : printer);
+    return date === '' ? says.corrected(correction, lies) : says.proved(date, correction, lies);
+  }
   return says.provedTrue(date);
 };
 
 /** What is known of the printer: its name, when it was proved, by what, and what came of it. */
-const About = ({ printer }: { printer: Known }) => {
+const About = ({ printer, lies }: { printer: Known; lies: Lies }) => {
   const store = useShopStore();
   const show = useBenchState(({ job }) => job.show);
   const mm = (value: number) => formatQuantity(value, 'length', show, { unit: true });
@@ -123,9 +133,14 @@ const About = ({ printer }: { printer: Known }) => {
   return (
     <>
       <p>
-        {sayProved(printer)}{' '}
+        {sayProved(printer, lies)}{' '}
         {readings.length > 0 &&
-          says.measured(readings.map(({ along, bar, reads }) => [says.along[along], mm(bar), mm(reads)] as const))}
+          says.measured(
+            turnedReadings(lies, readings).map(
+              ({ along, bar, reads }) => [says.along[along], mm(bar), mm(reads)] as const,
+            ),
+            lies,
+          )}
       </p>
       <div className="shop-fields">
         <ShopField path={`${list}.${id}.name`} />
@@ -136,8 +151,6 @@ const About = ({ printer }: { printer: Known }) => {
     </>
   );
 };
-
-type Lies = 'upright' | 'lying';
 
 const BarField = ({ bar, lies }: { bar: Bar; lies: Lies }) => {
   const store = useShopStore();
@@ -203,6 +216,7 @@ const Proof = ({ printer, sheets, lies }: { printer: Known; sheets: readonly She
       paper: paperOf(shop),
       lies,
       printed,
+      last: printer.readings,
       readings: read.flatMap(({ bar: { along, length }, reads }) =>
         reads === undefined ? [] : [{ along, bar: length, reads }],
       ),
@@ -213,7 +227,7 @@ const Proof = ({ printer, sheets, lies }: { printer: Known; sheets: readonly She
     const correction = proof.kind === 'corrected' ? proof.correction : printed;
     const { id, name } = printer;
     store.change(withPrinter(shop, provedPrinter(reading, correction, { id, name, date: today(new Date()) })));
-    store.typeProof({ texts: {}, isCorrected: true, lies: undefined });
+    store.typeProof({ texts: {}, isCorrected: true, lies });
   };
 
   return (
@@ -278,7 +292,7 @@ export const Printer = ({ sheets, shown }: { sheets: readonly Sheet[]; shown: Sh
         <p>{says.first}</p>
       ) : (
         <>
-          <About printer={printer} />
+          <About printer={printer} lies={lies} />
           <Proof key={printer.id} printer={printer} sheets={sheets} lies={lies} />
         </>
       )}
