@@ -77,6 +77,8 @@ export const footprint: OnePiece = {
       ...(filled.length > 0 ? [['dashed: old slot, fill']] : []),
       ...whatIsThereSays(job),
     ];
+    // Set out at the bridge's end, where they are dimensioned, a slanted line or a bent row would come elsewhere.
+    const isSlanted = pins.row === 'arc' || Math.max(Math.abs(datum.slant), Math.abs(saddleLine.slant)) * half > 1e-6;
     const below: readonly (readonly [string, Label])[] = [
       ['sizes', sizes],
       ...(ream > 0
@@ -93,6 +95,9 @@ export const footprint: OnePiece = {
           shortName(treble.name),
           ': ',
           length(place.treble.fromNut),
+          ...(isSlanted
+            ? [' · ', length(bridge.frontToSaddle), ' and ', length(pins.fromSaddle), ': on the centre line']
+            : []),
         ],
       ],
       ...overScar(place),

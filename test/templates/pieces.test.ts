@@ -396,12 +396,33 @@ describe('the footprint over what is there already', () => {
     // Setbacks 4.0 and 1.8 on a scale of 640: the saddle line runs through the outer strings' break points.
     expect(said('fromFret12.bass')).toBe('at E2: 324.0 mm');
     expect(said('fromFret12.treble')).toBe('at E4: 321.8 mm');
-    expect(said('fromNut')).toBe('nut to saddle at E2: 644.0 mm, at E4: 641.8 mm');
+    expect(said('fromNut')).toBe(
+      'nut to saddle at E2: 644.0 mm, at E4: 641.8 mm · 9.6 mm and 12.5 mm: on the centre line',
+    );
     // The front edge at 642.9 − 9.6; the scar from 633.6 over 37, 153 across against 152.
     expect(said('overScar')).toBe(
       'beyond the old scar: front 0.3 mm, rear 1.2 mm, bass tip −0.5 mm, treble tip −0.5 mm',
     );
     expect(said('bareScar')).toBe('bare scar up to 0.5 mm wide');
+  });
+});
+
+describe('the footprint’s distances from the saddle line', () => {
+  // Where the slot lies as measured, its slant is the job's own number.
+  const typed = (slant: number) =>
+    drawn(
+      'footprint',
+      built(setAt(setAt(setAt(fullJob(), 'slot.line', 'typed'), 'pins.row', 'square'), 'slot.slant', slant)),
+    );
+
+  it('are said to hold on the centre line where that line slants, as they are drawn beside the bridge', () => {
+    const { said } = typed(-0.03);
+    const [front, pins] = [said('frontToSaddle.value'), said('saddleToPins.value')];
+    expect(said('fromNut')?.endsWith(` · ${front} mm and ${pins} mm: on the centre line`)).toBe(true);
+  });
+
+  it('are said nowhere else where it is square to it', () => {
+    expect(typed(0).said('fromNut')).not.toContain('centre line');
   });
 });
 
