@@ -780,7 +780,7 @@ export const words = {
     close: 'Close',
     done: (files: readonly string[]) => `${and(files)} ${files.length === 1 ? 'is' : 'are'} saved.`,
     zipped: (zip: string, files: readonly string[]) =>
-      `${zip} is saved. In it are ${files.length} SVG files: ${and(files)}.`,
+      `${zip} is saved. In it are ${files.length} SVG files${files.length > 3 ? `, from ${files[0]} to ${files.at(-1)}` : `: ${and(files)}`}.`,
     lacking: (characters: readonly string[]) =>
       `No font on this device has ${characters.slice(0, 12).join(' ')}${characters.length > 12 ? ' …' : ''}: the PDF has the code${characters.length === 1 ? '' : 's'} in place of ${characters.length === 1 ? 'it' : 'them'}. Install a font that has ${characters.length === 1 ? 'it' : 'them'}, and save again.`,
     stopped: 'Stopped; nothing was saved.',
@@ -927,7 +927,7 @@ export const words = {
     about:
       'For a router, a laser or a knife: the tool’s own way beside each line, tabs left uncut, a layer for each purpose, a check square to measure in the cutter’s program.',
     colours:
-      'All lines are black unless you set colours below. A program that sorts by colour would then cut the dimensions too: give each purpose a colour of its own, or leave out the lines that are only shown.',
+      'All lines are black unless you set colours below. A program that sorts by colour would cut the dimensions too: give each purpose a colour of its own, or leave out the lines that are only shown.',
     save: (n: number) => (n === 1 ? 'Save the ticked template' : `Save the ${n} ticked templates`),
     folder: 'Save them into a folder…',
     downloads: 'Each is an SVG file of its own; several come together in one ZIP file.',
