@@ -327,7 +327,7 @@ describe('sheets', () => {
       'cut',
     ])
       expect(words).toContain(text);
-    expect(words.join(' ')).toContain('Measure the check bars before you cut: print at 100\u00a0%, no fit to page.');
+    expect(words.join(' ')).toContain('Measure the check bars before you cut: print at 100 %, no fit to page.');
     expect(words.join(' ')).toContain('Follow local rules; if in doubt, ask a qualified repairer.');
   });
 
