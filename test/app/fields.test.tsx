@@ -12,13 +12,7 @@ afterEach(cleanup);
 // jsdom lays nothing out, so it cannot scroll.
 Element.prototype.scrollIntoView ??= () => {};
 // Nor has it workers: advice on findings is tested where there are some.
-vi.stubGlobal(
-  'Worker',
-  class {
-    postMessage() {}
-    terminate() {}
-  },
-);
+vi.mock('../../src/app/workers.ts', () => ({ adviceWorker: () => ({ postMessage() {}, terminate() {} }) }));
 // Every key is a whole rendering in jsdom, which is slow at it on a busy machine.
 vi.setConfig({ testTimeout: 120_000 });
 

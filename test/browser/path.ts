@@ -48,9 +48,21 @@ const mouse: Hands = {
   },
 };
 
+/** Whether an element is there, and not behind what is closed. */
+const seen = (element: Locator): Promise<boolean> =>
+  element.evaluateAll((all) => all.some((e) => e.closest('[inert]') === null));
+
+const closeDrawer = async (page: Page) => {
+  const open = page.locator('.drawer[data-open="true"]');
+  if ((await open.count()) > 0) await open.getByRole('button', { name: 'Close', exact: true }).tap();
+};
+
 const finger: Hands = {
   window: phone,
   type: async (page, input, text) => {
+    // A phone has the numbers in a drawer.
+    const numbers = page.getByRole('button', { name: 'Numbers', exact: true });
+    if ((await input.count()) === 0 || !(await seen(input))) await numbers.tap();
     // Behind its last figure, as a phone's keys have nothing but a backspace.
     const width = (await input.boundingBox())?.width ?? 0;
     await input.tap({ position: { x: width - 3, y: 12 } });
@@ -59,6 +71,7 @@ const finger: Hands = {
   },
   press: (_, button) => button.tap(),
   pull: async (page, grip, held) => {
+    await closeDrawer(page);
     // A phone shows one view at a time, and went to the one that shows what was typed.
     await page.getByRole('button', { name: 'From above', exact: true }).tap();
     await page.waitForFunction(() => document.querySelector('.view-strip')?.scrollLeft === 0);

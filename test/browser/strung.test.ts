@@ -6,7 +6,9 @@ import { addReading, desk, field } from './page.ts';
 const number = (text: string | null | undefined) => Number(text?.replace('−', '-').match(/-?\d+(\.\d+)?/)?.[0]);
 
 describe('a figure asked how it came about', () => {
-  const ask = (page: Page) => page.getByRole('button', { name: /^Exposure, E2: .*How\?$/ });
+  // The one among the figures: the drawing's own number can be asked too.
+  const asked = (page: Page, name: RegExp) => page.locator('button.ask').and(page.getByRole('button', { name }));
+  const ask = (page: Page) => asked(page, /^Exposure, E2: .*How\?$/);
   const title = (page: Page) => page.locator('#how-title').textContent();
 
   it('answers with its formula, what went into it and the source, and leads on to what was reckoned itself', async () => {
@@ -30,7 +32,7 @@ describe('a figure asked how it came about', () => {
 
   it('leads to the field of a number that was typed', async () => {
     const page = await openPage(desk);
-    await page.getByRole('button', { name: /^Straightedge clearance: / }).click();
+    await asked(page, /^Straightedge clearance: /).click();
     await page.getByRole('button', { name: 'Go to Thickness, centre' }).click();
     expect(await page.getByRole('dialog').count()).toBe(0);
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('field-bridge.thickness');
