@@ -6,7 +6,7 @@ import { seeded } from '../seeded.ts';
 import { openPage, reopen } from './harness.ts';
 import { desk, field } from './page.ts';
 
-const kills = Number(process.env.SAGITTA_KILLS ?? 8);
+const kills = Number(process.env.SAGITTA_KILLS ?? 5);
 /** What is typed is safe after this long, ms. */
 const safe = 1000;
 
