@@ -3,7 +3,7 @@ import { jobFormat, jobVersion } from './job-format.ts';
 import { action } from './schema/action.ts';
 import { alternatives } from './schema/alternatives.ts';
 import { bridge } from './schema/bridge.ts';
-import { choice, text, words } from './schema/field.ts';
+import { choice, type Known, text, words } from './schema/field.ts';
 import { guitar } from './schema/guitar.ts';
 import { limits } from './schema/limits.ts';
 import { pins } from './schema/pins.ts';
@@ -63,13 +63,6 @@ export const jobSchema = z.looseObject({
   setup,
   alternatives,
 });
-
-/** Keys that nobody knows are kept in the value, but the type speaks only of those in the schema. */
-type Known<T> = T extends readonly (infer U)[]
-  ? readonly Known<U>[]
-  : T extends object
-    ? { readonly [K in keyof T as string extends K ? never : K]: Known<T[K]> }
-    : T;
 
 export type Job = Known<z.infer<typeof jobSchema>>;
 export type JobString = Job['strings']['list'][number];

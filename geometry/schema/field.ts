@@ -82,3 +82,10 @@ export const listKey = (what: string) =>
       longest: 40,
       allows: '1 to 40 characters that can be seen, without blanks, full stops and asterisks',
     });
+
+/** Keys that nobody knows are kept in the value, but the type speaks only of those in the schema. */
+export type Known<T> = T extends readonly (infer U)[]
+  ? readonly Known<U>[]
+  : T extends object
+    ? { readonly [K in keyof T as string extends K ? never : K]: Known<T[K]> }
+    : T;

@@ -13,6 +13,4 @@ export const oldKeys = {
   kept: 'sagitta.kept',
   built: 'sagitta.built',
   folds: 'sagitta.folds',
-  /** How large a px is on this screen. */
-  screen: 'sagitta.screen',
 } as const;

@@ -4,6 +4,7 @@ import { refusal } from '../../geometry/job-words.ts';
 import { quote } from '../../geometry/names.ts';
 import type { Problem } from '../../geometry/problem.ts';
 import { cut, faultsIn, readJson, shownPath } from '../../geometry/read-json.ts';
+import type { Known } from '../../geometry/schema/field.ts';
 import { jsonSchemaOf } from '../../geometry/schema/json-schema.ts';
 import {
   filledIn,
@@ -51,13 +52,6 @@ export const shopSchema = z.looseObject({
   printers,
   gauges,
 });
-
-/** Keys that nobody knows are kept in the value, but the type speaks only of those in the schema. */
-type Known<T> = T extends readonly (infer U)[]
-  ? readonly Known<U>[]
-  : T extends object
-    ? { readonly [K in keyof T as string extends K ? never : K]: Known<T[K]> }
-    : T;
 
 export type Shop = Omit<Known<z.infer<typeof shopSchema>>, 'copies'> & {
   readonly copies: Readonly<Record<string, number>>;
