@@ -1,7 +1,7 @@
 import type { Design } from '../design.ts';
 import type { Settled } from '../settle.ts';
-import { pen } from '../shape/path.ts';
 import { dot, lerp } from '../shape/point.ts';
+import { rounded } from '../shape/rounded.ts';
 import type { Path, Point } from '../shape/types.ts';
 import { insideOf } from './cover.ts';
 import { type Brace, placeOf } from './existing.ts';
@@ -39,21 +39,8 @@ const grains: Readonly<Record<Settled['plate']['grain'], Point>> = {
   slanted: { x: half, y: half },
 };
 
-const eased = (middle: Point, length: number, depth: number): Path => {
-  const r = Math.min(corner, length / 2, depth / 2);
-  const [x, y] = [length / 2, depth / 2];
-  const at = (dx: number, dy: number): Point => ({ x: middle.x + dx, y: middle.y + dy });
-  return pen(at(r - x, -y))
-    .line(at(x - r, -y))
-    .arc(at(x, r - y), r, 1)
-    .line(at(x, y - r))
-    .arc(at(x - r, y), r, 1)
-    .line(at(r - x, y))
-    .arc(at(-x, y - r), r, 1)
-    .line(at(-x, r - y))
-    .arc(at(r - x, -y), r, 1)
-    .close();
-};
+const eased = (middle: Point, length: number, depth: number): Path =>
+  rounded((dx, dy) => ({ x: middle.x + dx, y: middle.y + dy }), length, depth, Math.min(corner, length / 2, depth / 2));
 
 /** The least distance between two of these places, square to a direction (a unit vector), mm. */
 export const apartSquareTo = (direction: Point, places: readonly Point[]): number => {

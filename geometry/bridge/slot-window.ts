@@ -1,5 +1,5 @@
 import type { Job } from '../job.ts';
-import { pen } from '../shape/path.ts';
+import { rounded } from '../shape/rounded.ts';
 import type { Path, Point } from '../shape/types.ts';
 import type { SaddleLine } from './slot.ts';
 
@@ -25,18 +25,7 @@ const along = (line: SaddleLine, length: number, width: number, corner: number):
   const cos = 1 / Math.hypot(1, line.slant);
   const sin = line.slant * cos;
   const at = (u: number, v: number): Point => ({ x: u * cos - v * sin, y: line.x + u * sin + v * cos });
-  const [x, y, r] = [length / 2, width / 2, corner];
-  if (r === 0) return pen(at(-x, -y)).line(at(x, -y)).line(at(x, y)).line(at(-x, y)).close();
-  return pen(at(r - x, -y))
-    .line(at(x - r, -y))
-    .arc(at(x, r - y), r, 1)
-    .line(at(x, y - r))
-    .arc(at(x - r, y), r, 1)
-    .line(at(r - x, y))
-    .arc(at(-x, y - r), r, 1)
-    .line(at(-x, r - y))
-    .arc(at(r - x, -y), r, 1)
-    .close();
+  return rounded(at, length, width, corner);
 };
 
 /** How far the cutter's outermost edge goes along the saddle line, from end to end, mm: the slot's length; of an open one so far that both walls run on to the shoulders, before the cutter's round end. */
