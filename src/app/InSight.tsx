@@ -16,12 +16,20 @@ const rowOf = (input: Element): { readonly top: number; readonly bottom: number 
   return { top, bottom: Math.max(bottom, under) };
 };
 
-/** Scrolls the drawer as far as its row is to be seen under its head. */
-const scrollTo = (drawer: Element, row: { readonly top: number; readonly bottom: number }) => {
-  const from = (drawer.querySelector('.drawer-head') ?? drawer).getBoundingClientRect().bottom + gap;
-  const to = drawer.getBoundingClientRect().bottom - gap;
-  if (row.bottom > to) drawer.scrollTop += Math.min(row.bottom - to, row.top - from);
-  else if (row.top < from) drawer.scrollTop += row.top - from;
+/** What the field is scrolled in where that is not the page: the column of numbers at a desk, or the drawer. */
+const scrollerOf = (input: Element): Element | null => {
+  const column = input.closest('.numbers');
+  const scrolls = column !== null && getComputedStyle(column).overflowY === 'auto';
+  return scrolls ? column : input.closest('.drawer');
+};
+
+/** Scrolls as far as the row is to be seen, under the drawer's head where there is one. */
+const scrollTo = (scroller: Element, row: { readonly top: number; readonly bottom: number }) => {
+  const { top, bottom } = scroller.getBoundingClientRect();
+  const from = (scroller.querySelector('.drawer-head')?.getBoundingClientRect().bottom ?? top) + gap;
+  const to = bottom - gap;
+  if (row.bottom > to) scroller.scrollTop += Math.min(row.bottom - to, row.top - from);
+  else if (row.top < from) scroller.scrollTop += row.top - from;
 };
 
 /** Tells the style how high the sheet stands and which part of the window is seen, and scrolls the field in focus out from under both. */
@@ -37,8 +45,8 @@ const settle = (stage: HTMLElement) => {
   const input = document.activeElement;
   const row = input instanceof HTMLElement && input.matches('input, select') ? rowOf(input) : undefined;
   if (row === undefined) return;
-  const drawer = (input as HTMLElement).closest('.drawer');
-  if (drawer !== null) return scrollTo(drawer, row);
+  const scroller = scrollerOf(input as HTMLElement);
+  if (scroller !== null) return scrollTo(scroller, row);
   if (getComputedStyle(stage).position !== 'sticky') return;
   const sheet = stage.getBoundingClientRect();
   const box = (input as HTMLElement).getBoundingClientRect();

@@ -50,6 +50,19 @@ describe('the drawing', () => {
     expect(await drawn(page)).toBe(before);
   });
 
+  it('keeps what is said of a bad text in sight, at the end of the column too', async () => {
+    const page = await openPage(desk);
+    const input = field(page, 'Thickness, centre');
+    await input.fill('nine');
+    const said = page.locator('.numbers .says').filter({ hasText: '“nine”' });
+    const isSeen = () =>
+      said.evaluate((e) => {
+        const [at, column] = [e.getBoundingClientRect(), e.closest('.numbers')?.getBoundingClientRect()];
+        return column !== undefined && at.top >= column.top && at.bottom <= column.bottom;
+      });
+    await expect.poll(isSeen).toBe(true);
+  });
+
   it('of numbers that cannot be built keeps the last that could, lists what is wrong, and keeps the value over a restart', async () => {
     const page = await openPage(desk);
     const outline = () => page.locator('[data-mark="above.bridge.outline"]').getAttribute('d');
