@@ -12,15 +12,13 @@ import { type Job, jobVersion } from '../../geometry/job.ts';
 import { readJob, writeJob } from '../../geometry/job-file.ts';
 import { readNewer } from '../../geometry/newer.ts';
 import { type Database, openDatabase } from '../../src/app/keep/database.ts';
-import { follow } from '../../src/app/keep/follow.ts';
-import type { Keep } from '../../src/app/keep/keep.ts';
 import { addJob } from '../../src/app/keep/shelf.ts';
 import { jobInLink } from '../../src/app/share/link.ts';
 import { openText } from '../../src/app/shelf/opening.ts';
 import { readShelf, writeShelf } from '../../src/app/shelf/shelf-file.ts';
-import { createBench } from '../../src/app/store.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { newShop, readShop, writeShop } from '../../templates/shop/index.ts';
+import { keptBench } from '../app/keep/kept-bench.ts';
 import { workedExample } from '../solved.ts';
 import { footprintJobs, fullJob, oldTop } from '../templates/full-job.ts';
 import { inTime, must, mustBeFit, mustSay, watchPrototypes } from './hold.ts';
@@ -170,20 +168,7 @@ describe('a changed file', { timeout }, () => {
     globalThis.indexedDB = new IDBFactory();
     const db = await openDatabase();
     await addJob(db, { job: workedExample(), now: 1, name: 'x' });
-    const bench = createBench({ job: workedExample() });
-    const keep: Keep = {
-      ...follow(bench, {
-        db,
-        channel: undefined,
-        now: () => 1,
-        nameFirst: 'first',
-        nameForeign: () => 'elsewhere',
-        onTrouble: (why) => {
-          throw why;
-        },
-      }),
-      db,
-    };
+    const { bench, keep } = keptBench(db);
     const shown = async () => JSON.stringify([await everything(db), bench.getState().job]);
     const { see, end } = tally(share(0.02), 0.05);
     await fc.assert(

@@ -66,6 +66,21 @@ const Name = ({ card, onRename }: { card: Card; onRename: (name: string) => void
   );
 };
 
+interface ActShown {
+  readonly says: string;
+  /** The same with the job's name, for who hears one button of many. */
+  readonly label: string;
+  readonly isOff?: boolean;
+  readonly run: () => void;
+}
+
+/** One thing that can be done with the job. */
+const Act = ({ says: what, label, isOff = false, run }: ActShown) => (
+  <button type="button" className="quiet" aria-label={label} disabled={isOff} onClick={run}>
+    {what}
+  </button>
+);
+
 /** One job on the shelf. */
 export const Row = ({ card, isHere, acts }: { card: Card; isHere: boolean; acts: RowActs }) => {
   const { name, date, changed, place, picture, problems } = card;
@@ -85,54 +100,23 @@ export const Row = ({ card, isHere, acts }: { card: Card; isHere: boolean; acts:
           {says.open}
         </button>
         <Name card={card} onRename={(to) => acts.rename(card, to)} />
-        <button
-          type="button"
-          className="quiet"
-          aria-label={says.duplicateOf(called)}
-          onClick={() => acts.duplicate(card)}
-        >
-          {says.duplicate}
-        </button>
-        <button type="button" className="quiet" aria-label={says.statesOf(called)} onClick={() => acts.states(card)}>
-          {says.states}
-        </button>
-        <button type="button" className="quiet" aria-label={says.shareOf(called)} onClick={() => acts.share(card)}>
-          {says.share}
-        </button>
+        <Act says={says.duplicate} label={says.duplicateOf(called)} run={() => acts.duplicate(card)} />
+        <Act says={says.states} label={says.statesOf(called)} run={() => acts.states(card)} />
+        <Act says={says.share} label={says.shareOf(called)} run={() => acts.share(card)} />
         {place === 'shelf' ? (
-          <button
-            type="button"
-            className="quiet"
-            aria-label={says.archiveOf(called)}
-            disabled={isHere}
-            onClick={() => acts.put(card, 'archive')}
-          >
-            {says.archive}
-          </button>
+          <Act
+            says={says.archive}
+            label={says.archiveOf(called)}
+            isOff={isHere}
+            run={() => acts.put(card, 'archive')}
+          />
         ) : (
-          <button
-            type="button"
-            className="quiet"
-            aria-label={says.backOf(called)}
-            onClick={() => acts.put(card, 'shelf')}
-          >
-            {says.putBack}
-          </button>
+          <Act says={says.putBack} label={says.backOf(called)} run={() => acts.put(card, 'shelf')} />
         )}
         {place === 'bin' ? (
-          <button type="button" className="quiet" aria-label={says.removeOf(called)} onClick={() => acts.remove(card)}>
-            {says.remove}
-          </button>
+          <Act says={says.remove} label={says.removeOf(called)} run={() => acts.remove(card)} />
         ) : (
-          <button
-            type="button"
-            className="quiet"
-            aria-label={says.binOf(called)}
-            disabled={isHere}
-            onClick={() => acts.put(card, 'bin')}
-          >
-            {says.bin}
-          </button>
+          <Act says={says.bin} label={says.binOf(called)} isOff={isHere} run={() => acts.put(card, 'bin')} />
         )}
       </div>
     </li>

@@ -5,16 +5,14 @@ import { setAt } from '../../../geometry/fields.ts';
 import { type Job, jobVersion } from '../../../geometry/job.ts';
 import { readJob, writeJob } from '../../../geometry/job-file.ts';
 import { type Database, openDatabase } from '../../../src/app/keep/database.ts';
-import { follow } from '../../../src/app/keep/follow.ts';
-import type { Keep } from '../../../src/app/keep/keep.ts';
 import { addJob, cardsOf, jobOf, statesOf } from '../../../src/app/keep/shelf.ts';
 import { differenceOf } from '../../../src/app/shelf/difference.ts';
 import { namesFor } from '../../../src/app/shelf/folder.ts';
 import { openFiles, openText } from '../../../src/app/shelf/opening.ts';
 import { readShelf, writeShelf } from '../../../src/app/shelf/shelf-file.ts';
 import { duplicate, goBackTo, openFrom, rename } from '../../../src/app/shelf/shelf-work.ts';
-import { createBench } from '../../../src/app/store.ts';
 import { workedExample } from '../../solved.ts';
+import { keptBench } from './kept-bench.ts';
 
 let db: Database;
 beforeEach(async () => {
@@ -24,20 +22,7 @@ beforeEach(async () => {
 
 const named = (name: string, job = workedExample()): Job => setAt(job, 'name', name);
 const atBench = () => {
-  const bench = createBench({ job: workedExample() });
-  const keep: Keep = {
-    ...follow(bench, {
-      db,
-      channel: undefined,
-      now: () => 1,
-      nameFirst: 'first',
-      nameForeign: () => 'elsewhere',
-      onTrouble: (why) => {
-        throw why;
-      },
-    }),
-    db,
-  };
+  const { bench, keep } = keptBench(db);
   const notice = (id: string) => bench.getState().notices.find((one) => one.id === id);
   return { bench, keep, notice };
 };
