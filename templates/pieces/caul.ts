@@ -36,7 +36,7 @@ const profile = (job: Settled, made: Caul, sizes: Shop['caul']): PieceDrawing =>
   const { bridge } = job;
   const shoulder = bridge.deckWidth / 2;
   const below: Lines = [
-    ['face', ['face: the bridge’s own top line, deck ', radius(bridge.topRadius)]],
+    ['faceLine', ['face: the bridge’s own top line, deck ', radius(bridge.topRadius)]],
     ...(bridge.tilt === 0 ? [] : ([['tilted', ['the deck is tilted: lay this end to the tail']]] as const)),
     ...channelWords(made, sizes, 'the deck’s'),
   ];

@@ -57,7 +57,7 @@ const profile = (job: Settled, design: Design, made: Caul, sizes: Shop['caul']):
     return [stroke(`brace.${brace.id}`, slot, { line: 'hidden', purpose: 'show' })];
   });
   const below: Lines = [
-    ['face', domed('face across', job.guitar.topRadius, maxX - minX, sizes)],
+    ['faceLine', domed('face across', job.guitar.topRadius, maxX - minX, sizes)],
     ['along', domed('face along', job.top.radiusAlong, made.plan.maxY - made.plan.minY, sizes)],
     ...channelWords(made, sizes, 'the face’s'),
     ...(slots.length > 0 ? ([['braces.dashed', ['dashed: brace slots, at the saddle line']]] as const) : []),

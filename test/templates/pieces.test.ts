@@ -5,7 +5,9 @@ import { bounds, start } from '../../geometry/shape/index.ts';
 import type { Path, Point } from '../../geometry/shape/types.ts';
 import { views } from '../../geometry/views/index.ts';
 import { drawPiece, pieces, piecesOf } from '../../templates/pieces/index.ts';
+import { laySheets } from '../../templates/sheets.ts';
 import { newShop } from '../../templates/shop/index.ts';
+import { sheetInfo } from '../../templates/title-block.ts';
 import { drawnPiece, drawnPieces } from '../drawn.ts';
 import { built, solved, workedExample } from '../solved.ts';
 import { footprintJobs, fullJob, oldTop } from './full-job.ts';
@@ -107,6 +109,22 @@ it('every piece says what it is for and which face lies up, and but for pages of
     if (piece.ownPage) continue;
     for (const { marks } of drawPiece(piece, job, design, newShop()))
       expect(marks.some((mark) => mark.kind === 'path' && mark.purpose === 'cut')).toBe(true);
+  }
+});
+
+it('every mark on a sheet has an id of its own, the sheet’s own among them', () => {
+  const { job, design } = built(oldTop());
+  for (const { title, primitives } of laySheets(
+    drawnPieces(job, design),
+    newShop(),
+    sheetInfo(job, '1'),
+    sayWith(job.show),
+  )) {
+    const ids = primitives.map(({ id }) => id);
+    expect(
+      ids.filter((id, k) => ids.indexOf(id) !== k),
+      title,
+    ).toEqual([]);
   }
 });
 
