@@ -92,16 +92,16 @@ export const removeJobs = async (db: Database, ids: readonly string[]): Promise<
   await tx.done;
 };
 
-/** What has lain in the bin for longer than it is kept there goes for good. A clock that was set back keeps it longer, never shorter than it says. */
-export const clearBin = async (db: Database, now: number): Promise<void> => {
-  const over = (await db.getAll('cards')).filter(
-    ({ place, binned }) => place === 'bin' && binned !== undefined && now - binned > binKeeps,
+/** Takes what has lain in the bin for longer than it is kept there off for good, and gives the cards that are left of those given. A clock that was set back keeps it longer, never shorter than it says. */
+export const clearBin = async (db: Database, cards: readonly Card[], now: number): Promise<readonly Card[]> => {
+  const isOver = ({ place, binned }: Card) => place === 'bin' && binned !== undefined && now - binned > binKeeps;
+  const over = cards.filter(isOver);
+  if (over.length === 0) return cards;
+  await removeJobs(
+    db,
+    over.map(({ id }) => id),
   );
-  if (over.length > 0)
-    await removeJobs(
-      db,
-      over.map(({ id }) => id),
-    );
+  return cards.filter((card) => !over.includes(card));
 };
 
 /** The states of a job that can be gone back to, the newest first. */

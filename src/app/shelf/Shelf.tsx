@@ -46,7 +46,10 @@ export const Shelf = ({ keep, onClose }: { keep: Keep; onClose: () => void }) =>
   const [shared, setShared] = useState<Job | undefined>();
   const files = useRef<HTMLInputElement>(null);
 
-  const reload = useCallback(async () => setCards(await cardsOf(keep.db)), [keep]);
+  const reload = useCallback(async () => {
+    const { db } = keep;
+    setCards(await clearBin(db, await cardsOf(db), Date.now()));
+  }, [keep]);
   const attempt = useCallback(
     async (work: () => Promise<Done | undefined>) => {
       try {
@@ -64,7 +67,6 @@ export const Shelf = ({ keep, onClose }: { keep: Keep; onClose: () => void }) =>
     dialog.current?.showModal();
     void attempt(async () => {
       await keep.flush();
-      await clearBin(keep.db, Date.now());
       return undefined;
     });
   }, [attempt, keep]);

@@ -182,13 +182,13 @@ describe('the bin', () => {
   it('keeps a job for thirty days, then it goes with all that is kept of it', async () => {
     const known = await onShelf();
     await putIn(db, known.id, 'bin', 5 * day);
-    await clearBin(db, 5 * day + binKeeps);
+    await clearBin(db, await cardsOf(db), 5 * day + binKeeps);
     expect(await cardsOf(db)).toHaveLength(1);
     await putIn(db, known.id, 'shelf', 6 * day);
-    await clearBin(db, 100 * day);
+    await clearBin(db, await cardsOf(db), 100 * day);
     expect((await cardsOf(db))[0]?.place).toBe('shelf');
     await putIn(db, known.id, 'bin', 100 * day);
-    await clearBin(db, 100 * day + binKeeps + 1);
+    await clearBin(db, await cardsOf(db), 100 * day + binKeeps + 1);
     expect(await cardsOf(db)).toEqual([]);
     expect(await db.count('states')).toBe(0);
     expect(await db.count('bodies')).toBe(0);
