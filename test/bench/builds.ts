@@ -5,12 +5,19 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { build, type PreviewServer, preview } from 'vite';
+import { type Row, times } from './row.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const bareRoot = fileURLToPath(new URL('bare', import.meta.url));
 
-/** The app and the empty page, built for production by the same tool and served alike. */
-export const servePages = async () => {
+/** The app and the empty page, built for production by the same tool and served alike: where they stand. */
+export interface Pages {
+  readonly app: string;
+  readonly bare: string;
+  readonly close: () => Promise<void>;
+}
+
+export const servePages = async (): Promise<Pages> => {
   const folder = mkdtempSync(join(tmpdir(), 'sagitta-bench-'));
   const [app, bare] = [join(folder, 'app'), join(folder, 'bare')];
   const target = 'es2022';
@@ -46,7 +53,7 @@ export const servePages = async () => {
 };
 
 /** What `numbers.ts` measures in Node, built as the app is: the loader that runs the rest of the tests wraps each function. */
-export const runNumbers = async (): Promise<Readonly<Record<'clone' | 'solve' | 'build', number>>> => {
+const runNumbers = async (): Promise<Readonly<Record<'clone' | 'solve' | 'build', number>>> => {
   const folder = mkdtempSync(join(tmpdir(), 'sagitta-bench-'));
   try {
     await build({
@@ -65,4 +72,18 @@ export const runNumbers = async (): Promise<Readonly<Record<'clone' | 'solve' | 
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
+};
+
+/** What a job's numbers take against a copy of the job. */
+export const benchNumbers = async (): Promise<readonly Row[]> => {
+  const { clone, solve, build } = await runNumbers();
+  const us = (value: number) => `${value.toFixed(0)} µs`;
+  const row = (what: string, value: number, wanted: string): Row => ({
+    what,
+    measured: us(value),
+    against: `${us(clone)} structuredClone(job)`,
+    ratio: times(value, clone),
+    wanted,
+  });
+  return [row('numbers: solve', solve, '3 ×'), row('numbers that can be made: build', build, '')];
 };

@@ -1,4 +1,6 @@
 import type { Browser, CDPSession, Page } from 'playwright-core';
+import type { Pages } from './builds.ts';
+import { type Row, times } from './row.ts';
 
 /** One string that a step sets: on which element of which kind, where (its text, its value or an attribute), and what. */
 type Put = readonly [kind: 'drawn' | 'input' | 'other', index: number, at: string, text: string | null];
@@ -7,7 +9,7 @@ const path = 'bridge.topRadius';
 const steps = 60;
 
 /** How a number is changed, step by step. */
-export type Way = 'typed' | 'dragged';
+type Way = 'typed' | 'dragged';
 
 /** A first move of the hand, px, after which it holds the number; how far it then goes to and fro. */
 const [taken, reach] = [5, 4];
@@ -114,7 +116,7 @@ const record = (page: Page) =>
   });
 
 /** What a change of a number costs, step by step: in the app, and the same strings set on as many bare elements; ms of the main thread's processor time. */
-export const stepCosts = async (browser: Browser, app: string, bare: string, way: Way) => {
+const stepCosts = async (browser: Browser, app: string, bare: string, way: Way) => {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, serviceWorkers: 'block' });
   try {
     // The loader that runs this wraps named functions in a call of its own, which the page has to know.
@@ -166,4 +168,30 @@ export const stepCosts = async (browser: Browser, app: string, bare: string, way
   } finally {
     await context.close();
   }
+};
+
+const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+
+/** A number dragged, and one typed, step by step against the strings that a step sets. */
+export const benchSteps = async (browser: Browser, pages: Pages): Promise<readonly Row[]> => {
+  const rows: Row[] = [];
+  const ms = (value: number) => `${value.toFixed(1)} ms`;
+  for (const way of ['dragged', 'typed'] as const) {
+    const { here, bare: set, strings } = await stepCosts(browser, pages.app, pages.bare, way);
+    rows.push({
+      what: way === 'dragged' ? 'a step of a drag' : 'a number typed',
+      measured: ms(mean(here)),
+      against: `${ms(mean(set))} ${strings.toFixed(0)} strings set on bare elements`,
+      ratio: times(mean(here), mean(set)),
+      wanted: '1.5 ×',
+    });
+    rows.push({
+      what: '  95 % of them within',
+      measured: ms(here.toSorted((a, b) => a - b)[Math.floor(here.length * 0.95)] ?? 0),
+      against: '',
+      ratio: '',
+      wanted: '8.3 ms',
+    });
+  }
+  return rows;
 };

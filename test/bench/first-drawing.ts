@@ -1,7 +1,9 @@
 import { gzipSync } from 'node:zlib';
 import type { Browser } from 'playwright-core';
+import type { Pages } from './builds.ts';
+import { middle, type Row, times } from './row.ts';
 
-export interface Beginning {
+interface Beginning {
   /** From the navigation's start to the first paint with content, ms. */
   readonly painted: number;
   /** What was loaded of JavaScript by then, bytes as gzip packs it. */
@@ -16,12 +18,7 @@ export interface Beginning {
 const watched = 4000;
 
 /** A page's beginning, in a context of its own that has nothing in store. Throws where `drawn` was not there when it was painted. */
-export const beginningOf = async (
-  browser: Browser,
-  url: string,
-  drawn: string,
-  isWatched: boolean,
-): Promise<Beginning> => {
+const beginningOf = async (browser: Browser, url: string, drawn: string, isWatched: boolean): Promise<Beginning> => {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, serviceWorkers: 'block' });
   try {
     const page = await context.newPage();
@@ -63,4 +60,46 @@ export const beginningOf = async (
   } finally {
     await context.close();
   }
+};
+
+/** The first drawing against an empty page of the same tools. */
+export const benchFirst = async (browser: Browser, pages: Pages): Promise<readonly Row[]> => {
+  const [ours, theirs]: [Beginning[], Beginning[]] = [[], []];
+  // By turns, so that what else the machine does weighs on both alike; the first of each only warms up.
+  for (let k = 0; k < 8; k += 1) {
+    ours.push(await beginningOf(browser, pages.app, '.drawing path', k === 0));
+    theirs.push(await beginningOf(browser, pages.bare, '#app > p', false));
+  }
+  const [painted, bare] = [ours, theirs].map((all) => middle(all.slice(1).map((one) => one.painted))) as [
+    number,
+    number,
+  ];
+  const [script, bareScript] = [ours[0]?.script ?? 0, theirs[0]?.script ?? 0];
+  const { longest = 0, moved = 0 } = ours[0] ?? {};
+  const ms = (value: number) => `${value.toFixed(0)} ms`;
+  const kB = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB`;
+  return [
+    {
+      what: 'first drawing painted',
+      measured: ms(painted),
+      against: `${ms(bare)} an empty React page`,
+      ratio: times(painted, bare),
+      wanted: '1.5 ×',
+    },
+    {
+      what: 'JavaScript for it, gzip',
+      measured: kB(script),
+      against: `${kB(bareScript)} bare react and react-dom`,
+      ratio: times(script, bareScript),
+      wanted: '1.8 ×',
+    },
+    {
+      what: 'longest task after it',
+      measured: longest === 0 ? 'under 50 ms' : ms(longest),
+      against: '',
+      ratio: '',
+      wanted: 'under 50 ms',
+    },
+    { what: 'moved by what comes after it', measured: moved.toFixed(3), against: '', ratio: '', wanted: '0' },
+  ];
 };

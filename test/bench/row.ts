@@ -6,3 +6,8 @@ export interface Row {
   readonly ratio: string;
   readonly wanted: string;
 }
+
+export const middle = (values: readonly number[]): number =>
+  values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] as number;
+
+export const times = (a: number, b: number): string => `${(a / b).toFixed(2)} ×`;

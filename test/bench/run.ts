@@ -1,18 +1,20 @@
 // Measures what the app asks of the machine against what the platform itself asks: ratios, as times differ from machine to machine.
 import { loadavg } from 'node:os';
-import { chromium } from 'playwright-core';
+import { type Browser, chromium } from 'playwright-core';
 import { launchFlags, provideChromium } from '../chromium.ts';
-import { runNumbers, servePages } from './builds.ts';
-import { stepCosts } from './drag.ts';
-import { type Beginning, beginningOf } from './first-drawing.ts';
+import { benchNumbers, type Pages, servePages } from './builds.ts';
+import { benchSteps } from './drag.ts';
+import { benchFirst } from './first-drawing.ts';
 import { benchPaper } from './paper.ts';
 import type { Row } from './row.ts';
 import { benchShelf } from './shelf.ts';
 
-const middle = (values: readonly number[]): number =>
-  values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] as number;
-const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
-const times = (a: number, b: number): string => `${(a / b).toFixed(2)} ×`;
+type InNode = () => Promise<readonly Row[]>;
+type InBrowser = (browser: Browser, pages: Pages) => Promise<readonly Row[]>;
+
+/** What can be measured, by the name that asks for it. */
+const inNode: Readonly<Record<string, InNode>> = { numbers: benchNumbers, paper: benchPaper };
+const inBrowser: Readonly<Record<string, InBrowser>> = { first: benchFirst, steps: benchSteps, shelf: benchShelf };
 
 const table = (rows: readonly Row[]): string => {
   const keys = ['what', 'measured', 'against', 'ratio', 'wanted'] as const;
@@ -21,88 +23,32 @@ const table = (rows: readonly Row[]): string => {
   return all.map((row) => keys.map((key, k) => row[key].padEnd(widths[k] ?? 0)).join('  ')).join('\n');
 };
 
-const rows: Row[] = [];
-
-const { clone, solve, build } = await runNumbers();
-const us = (value: number) => `${value.toFixed(0)} µs`;
-const cloned = `${us(clone)} structuredClone(job)`;
-rows.push({ what: 'numbers: solve', measured: us(solve), against: cloned, ratio: times(solve, clone), wanted: '3 ×' });
-rows.push({
-  what: 'numbers that can be made: build',
-  measured: us(build),
-  against: cloned,
-  ratio: times(build, clone),
-  wanted: '',
-});
-
-const pages = await servePages();
-const browser = await chromium.launch({ executablePath: provideChromium(), args: [...launchFlags] });
-try {
-  const [ours, theirs]: [Beginning[], Beginning[]] = [[], []];
-  // By turns, so that what else the machine does weighs on both alike; the first of each only warms up.
-  for (let k = 0; k < 8; k += 1) {
-    ours.push(await beginningOf(browser, pages.app, '.drawing path', k === 0));
-    theirs.push(await beginningOf(browser, pages.bare, '#app > p', false));
+/** What each part measured in a browser that is started for them. */
+const measureInBrowser = async (parts: readonly InBrowser[]): Promise<readonly Row[]> => {
+  if (parts.length === 0) return [];
+  const pages = await servePages();
+  const browser = await chromium.launch({ executablePath: provideChromium(), args: [...launchFlags] });
+  try {
+    const rows: Row[] = [];
+    for (const part of parts) rows.push(...(await part(browser, pages)));
+    return rows;
+  } finally {
+    await browser.close();
+    await pages.close();
   }
-  const [painted, bare] = [ours, theirs].map((all) => middle(all.slice(1).map((one) => one.painted))) as [
-    number,
-    number,
-  ];
-  const [script, bareScript] = [ours[0]?.script ?? 0, theirs[0]?.script ?? 0];
-  const ms = (value: number) => `${value.toFixed(0)} ms`;
-  const kB = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB`;
-  rows.push({
-    what: 'first drawing painted',
-    measured: ms(painted),
-    against: `${ms(bare)} an empty React page`,
-    ratio: times(painted, bare),
-    wanted: '1.5 ×',
-  });
-  rows.push({
-    what: 'JavaScript for it, gzip',
-    measured: kB(script),
-    against: `${kB(bareScript)} bare react and react-dom`,
-    ratio: times(script, bareScript),
-    wanted: '1.8 ×',
-  });
-  rows.push({
-    what: 'longest task after it',
-    measured: ours[0]?.longest === 0 ? 'under 50 ms' : ms(ours[0]?.longest ?? 0),
-    against: '',
-    ratio: '',
-    wanted: 'under 50 ms',
-  });
+};
 
-  rows.push({
-    what: 'moved by what comes after it',
-    measured: (ours[0]?.moved ?? 0).toFixed(3),
-    against: '',
-    ratio: '',
-    wanted: '0',
-  });
-
-  const fine = (value: number) => `${value.toFixed(1)} ms`;
-  for (const way of ['dragged', 'typed'] as const) {
-    const { here, bare: set, strings } = await stepCosts(browser, pages.app, pages.bare, way);
-    rows.push({
-      what: way === 'dragged' ? 'a step of a drag' : 'a number typed',
-      measured: fine(mean(here)),
-      against: `${fine(mean(set))} ${strings.toFixed(0)} strings set on bare elements`,
-      ratio: times(mean(here), mean(set)),
-      wanted: '1.5 ×',
-    });
-    rows.push({
-      what: '  95 % of them within',
-      measured: fine(here.toSorted((a, b) => a - b)[Math.floor(here.length * 0.95)] ?? 0),
-      against: '',
-      ratio: '',
-      wanted: '8.3 ms',
-    });
-  }
-  rows.push(...(await benchShelf(browser, pages.app)));
-} finally {
-  await browser.close();
-  await pages.close();
+const names = [...Object.keys(inNode), ...Object.keys(inBrowser)];
+const asked = process.argv.slice(2);
+const unknown = asked.filter((name) => !names.includes(name));
+if (unknown.length > 0) {
+  process.stderr.write(`Nothing is measured by the name of ${unknown.join(', ')}. There are ${names.join(', ')}.\n`);
+  process.exit(1);
 }
-rows.push(...(await benchPaper()));
+/** Those of a kind that are asked for: all where none is named. */
+const chosen = <T>(parts: Readonly<Record<string, T>>): readonly T[] =>
+  Object.entries(parts).flatMap(([name, part]) => (asked.length === 0 || asked.includes(name) ? [part] : []));
+
+const rows = [...(await measureInBrowser(chosen(inBrowser)))];
+for (const part of chosen(inNode)) rows.push(...(await part()));
 process.stdout.write(`${table(rows)}\nOn a machine with a load of ${(loadavg()[0] ?? 0).toFixed(1)}.\n`);

@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
-import type { Row } from './row.ts';
+import type { Pages } from './builds.ts';
+import { middle, type Row, times } from './row.ts';
 
 /** What a shelf takes, ms: to open, to find one job by its name, and to be scrolled to its last row that is drawn. */
 interface Shelf {
@@ -93,15 +94,12 @@ const shelfOf = async (browser: Browser, url: string, count: number): Promise<Sh
   }
 };
 
-const middle = (values: readonly number[]): number =>
-  values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] as number;
-
 /** A shelf of 2,000 jobs against one of 20. */
-export const benchShelf = async (browser: Browser, url: string): Promise<readonly Row[]> => {
+export const benchShelf = async (browser: Browser, { app }: Pages): Promise<readonly Row[]> => {
   const [many, few]: [Shelf[], Shelf[]] = [[], []];
   for (let k = 0; k < 3; k += 1) {
-    many.push(await shelfOf(browser, url, 2000));
-    few.push(await shelfOf(browser, url, 20));
+    many.push(await shelfOf(browser, app, 2000));
+    few.push(await shelfOf(browser, app, 20));
   }
   const row = (what: string, key: keyof Shelf): Row => {
     const [a, b] = [many, few].map((all) => middle(all.map((one) => one[key]))) as [number, number];
@@ -109,7 +107,7 @@ export const benchShelf = async (browser: Browser, url: string): Promise<readonl
       what,
       measured: `${a.toFixed(0)} ms`,
       against: `${b.toFixed(0)} ms with 20`,
-      ratio: `${(a / b).toFixed(2)} ×`,
+      ratio: times(a, b),
       wanted: '1.5 ×',
     };
   };
