@@ -1,3 +1,4 @@
+import { enumerate } from './enumerate.ts';
 import { type FieldWords, stringCount } from './job.ts';
 import { quote } from './names.ts';
 import type { QuantityKind } from './units.ts';
@@ -47,7 +48,7 @@ export function allowed(field: FieldWords): string {
   if (field.allows !== undefined) return field.allows;
   if (field.choices !== undefined) {
     const all = Object.keys(field.choices).map((choice) => `“${choice}”`);
-    return `${all.slice(0, -1).join(', ')} or ${all.at(-1)}`;
+    return enumerate(all, 'or');
   }
   if (!isNumeric(field.kind)) return `a text of at most ${field.longest} characters`;
   const range = `${plain(field.min ?? 0, field.kind)} to ${plain(field.max ?? 0, field.kind)}${units[field.kind]}`;

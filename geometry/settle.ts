@@ -3,10 +3,13 @@ import { type FittedScale, fewestFrets, fitScale } from './instrument/scale.ts';
 import { missingReadings, type NeckPlaneAtPitch, neckPlaneAtPitch } from './instrument/strung.ts';
 import type { Job } from './job.ts';
 import type { Problem } from './problem.ts';
+import { sayFor } from './say.ts';
 import { strungLabels } from './schema/strung-labels.ts';
+import type { ShowUnits } from './units.ts';
 
-/** A job whose readings are settled: every measurement that may be worked out from others stands as a number. */
+/** A job whose readings are settled: every measurement that may be worked out from others stands as a number. It may name the decimal mark of whoever reads it (`readAs`). */
 export type Settled = Job & {
+  readonly show: Pick<ShowUnits, 'decimal'>;
   readonly guitar: { readonly scale: number; readonly neckPlaneHeight: number; readonly rise: number };
 };
 
@@ -39,10 +42,11 @@ export const settle = (job: Job): Settling => {
   const scale = guitar.scale === 'frets' ? frets?.scale : guitar.scale;
   if (scale === undefined || scale < 300 || scale > 1000) {
     const n = guitar.measured.length;
+    const { mm } = sayFor(job);
     const says =
       scale === undefined
         ? `The scale length is to come from the measured frets, but ${n === 0 ? 'none is' : n === 1 ? 'only one is' : `only ${n} are`} given. Measure at least ${fewestFrets}, or type the scale length.`
-        : `By the measured frets the scale length would be ${scale.toFixed(1)} mm; it may be from 300 to 1000 mm. Check the frets’ numbers and distances.`;
+        : `By the measured frets the scale length would be ${mm(scale)}; it may be from ${mm(300)} to ${mm(1000)}. Check the frets’ numbers and distances.`;
     return { ok: false, problems: [{ path: 'guitar.scale', value: guitar.scale, says }] };
   }
   const setback = strings.list.reduce((sum, string) => sum + string.setback, 0) / strings.list.length;

@@ -18,14 +18,21 @@ export type QuantityKind =
   | 'moment'
   | 'stress';
 
+/** The kinds of quantity whose unit can be chosen. */
+type LengthKind = 'length' | 'radius' | 'gauge';
+
 /** Units for typing and showing lengths, radii and gauges: mm, decimal inch, inch fractions to 1/64. */
 export type LengthUnit = 'mm' | 'in' | 'fraction';
 
-/** The unit chosen for each kind of quantity. */
+/** What stands before a number's decimals where it is shown: 2.5 or 2,5. Both are read, whichever is shown. */
+export type DecimalMark = 'point' | 'comma';
+
+/** How numbers are shown: the unit chosen for each kind of quantity, and the decimal mark; a point where none is named. */
 export interface ShowUnits {
   readonly length: LengthUnit;
   readonly radius: LengthUnit;
   readonly gauge: LengthUnit;
+  readonly decimal?: DecimalMark;
 }
 
 /** One inch in mm, exactly: International yard and pound agreement, 1959. */
@@ -97,8 +104,7 @@ const kinds: Readonly<Record<QuantityKind, KindWords>> = {
   stress: { called: 'a stress', accepts: 'Type megapascals, for example 0.17.', units: { mpa: 1 } },
 };
 
-const isLength = (kind: QuantityKind): kind is keyof ShowUnits =>
-  kind === 'length' || kind === 'radius' || kind === 'gauge';
+const isLength = (kind: QuantityKind): kind is LengthKind => kind === 'length' || kind === 'radius' || kind === 'gauge';
 
 /** The unit in which this kind of quantity is shown, and in which a bare number is read; mm where the kind has no choice. */
 export const unitFor = (kind: QuantityKind, show: ShowUnits): LengthUnit => (isLength(kind) ? show[kind] : 'mm');
@@ -132,17 +138,21 @@ function noteFrequency(text: string): number | undefined {
  * Reads what a person typed. Returns the value in the stored unit (mm, degrees, N, Hz, mm per mm), or `word` where that is
  * allowed and typed, or else why it is refused, in words. A bare number takes `unit`; a bare fraction is inches. A comma is
  * always a decimal comma, as a point is: `1,234` is 1.234, and thousands are never separated. Ranges are not looked at here.
+ * `decimal` is the mark in the examples of what would be taken.
  */
 export function parseQuantity(
   text: string,
   kind: QuantityKind,
   unit: LengthUnit,
-  options: { readonly word?: string } = {},
+  options: { readonly word?: string; readonly decimal?: DecimalMark | undefined } = {},
 ): Parsed {
   const { called, accepts, units } = kinds[kind];
-  const { word } = options;
+  const { word, decimal: mark } = options;
   const alternative = word === undefined ? '' : ` Or type “${word}”.`;
-  const refuse = (why: string): Parsed => ({ ok: false, says: `${why} ${accepts}${alternative}` });
+  const refuse = (why: string): Parsed => ({
+    ok: false,
+    says: `${why} ${withMark(accepts, mark)}${alternative}`,
+  });
   const seen = quote(text);
 
   // Nothing that can be meant is this long; the cap keeps the matching below quick on any text.
@@ -199,6 +209,14 @@ export function parseQuantity(
 }
 
 const minus = '\u2212';
+
+/** Numbers written with points, in the midst of words too, with the mark that is wanted. */
+const withMark = (text: string, mark: DecimalMark | undefined): string =>
+  mark === 'comma' ? text.replace(/(?<=\d)\.(?=\d)/g, ',') : text;
+
+/** A bare number with exactly so many decimals, as people read it. */
+export const decimalText = (value: number, digits: number, mark: DecimalMark | undefined): string =>
+  withMark(decimals(value, digits, digits), mark);
 
 /** Decimals between a least and a greatest number, without a sign before a zero. */
 function decimals(value: number, least: number, greatest: number): string {
@@ -261,7 +279,7 @@ function usualDecimals(value: number, kind: QuantityKind, unit: LengthUnit): rea
   }
 }
 
-const suffixes: Readonly<Record<Exclude<QuantityKind, keyof ShowUnits>, string>> = {
+const suffixes: Readonly<Record<Exclude<QuantityKind, LengthKind>, string>> = {
   angle: '°',
   force: ' N',
   frequency: ' Hz',
@@ -274,7 +292,7 @@ const suffixes: Readonly<Record<Exclude<QuantityKind, keyof ShowUnits>, string>>
 };
 
 /**
- * A stored value (mm, degrees, N, Hz, mm per mm) as people read it, in the unit chosen for its kind; a word such as `flat`
+ * A stored value (mm, degrees, N, Hz, mm per mm) as people read it, in the unit chosen for its kind and with the decimal mark they read; a word such as `flat`
  * as it is. `unit` adds the unit; `digits` asks for exactly so many decimals. In fractions a length within 0.002 in of a 64th is shown as that fraction, any
  * other, and any with `digits`, in decimal inches, so that no reading is lost. A slope is
  * shown as mm rise over 100 mm. An infinite radius is `flat`; any other value that is not finite shows as a dash. What it writes for a
@@ -295,7 +313,7 @@ export function formatQuantity(
   const shown = kind === 'slope' || kind === 'share' ? value * 100 : decimal === 'in' ? value / MM_PER_INCH : value;
   const [least, greatest] =
     options.digits === undefined ? usualDecimals(shown, kind, decimal) : [options.digits, options.digits];
-  return decimals(shown, least, greatest) + suffix;
+  return withMark(decimals(shown, least, greatest), show.decimal) + suffix;
 }
 
 const noteNames = ['C', 'C#', 'D', 'D#', 'E', 'F', 'F#', 'G', 'G#', 'A', 'A#', 'B'] as const;

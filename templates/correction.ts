@@ -1,3 +1,5 @@
+import { type DecimalMark, decimalText } from '../geometry/units.ts';
+
 /** What lengths across and down a page are multiplied by before it is printed, so that the printer's own error is taken out. */
 export interface Correction {
   readonly across: number;
@@ -13,5 +15,5 @@ export const uncorrected: Correction = { across: 1, down: 1 };
 export const quarterTurnedCorrection = ({ across, down }: Correction): Correction => ({ across: down, down: across });
 
 /** A correction in words, as a sheet says it. */
-export const sayCorrection = ({ across, down }: Correction): string =>
-  `across ×${across.toFixed(4)}, down ×${down.toFixed(4)}`;
+export const sayCorrection = ({ across, down }: Correction, decimal: DecimalMark | undefined): string =>
+  `across ×${decimalText(across, 4, decimal)}, down ×${decimalText(down, 4, decimal)}`;

@@ -1,6 +1,7 @@
 import type { Primitive } from '../geometry/drawing.ts';
 import { layOut } from '../geometry/layout.ts';
 import type { Point } from '../geometry/shape/types.ts';
+import { type DecimalMark, decimalText } from '../geometry/units.ts';
 import { barsDepth, barsLead, checkBars, farCheckBars, farDepth, farLead, longestBar } from './check-bars.ts';
 import { type Correction, quarterTurnedCorrection } from './correction.ts';
 import { type LegendEntry, legend } from './legend.ts';
@@ -101,10 +102,10 @@ const isPossible = ({ at, room, titleAt }: Form): boolean =>
   titleAt.x >= at.x - barsDepth - gap;
 
 /**
- * The ways in which a shop's sheet can lie, upright first. Throws RangeError where it has no room for check bars, title block and a template, neither upright nor on its side.
+ * The ways in which a shop's sheet can lie, upright first. Throws RangeError where it has no room for check bars, title block and a template, neither upright nor on its side, its numbers with the decimal mark given.
  */
-export const formsOf = (shop: Shop, ask: FormAsk): readonly Form[] => {
-  const paper = paperOf(shop);
+export const formsOf = (shop: Shop, ask: FormAsk, decimal?: DecimalMark): readonly Form[] => {
+  const paper = paperOf(shop, decimal);
   const { margin } = shop.paper;
   const correction = chosenCorrection(chosenPrinter(shop.printers));
   const forms = [
@@ -113,7 +114,7 @@ export const formsOf = (shop: Shop, ask: FormAsk): readonly Form[] => {
   ].filter(isPossible);
   if (forms.length === 0)
     throw new RangeError(
-      `${paper.name} with a margin of ${margin.toFixed(1)} mm has no room for check bars, legend, title block and a template. Choose a larger paper, A4 for one, or a smaller margin.`,
+      `${paper.name} with a margin of ${decimalText(margin, 1, decimal)} mm has no room for check bars, legend, title block and a template. Choose a larger paper, A4 for one, or a smaller margin.`,
     );
   return forms;
 };
@@ -122,7 +123,7 @@ export const formsOf = (shop: Shop, ask: FormAsk): readonly Form[] => {
 const ownAsk: FormAsk = { entries: [], strip: 0, far: true };
 
 /** The forms of pages that a drawing fills by itself, the one that such drawings are made for first. Throws RangeError as `formsOf` does. */
-export const ownForms = (shop: Shop): readonly Form[] => formsOf(shop, ownAsk);
+export const ownForms = (shop: Shop, decimal?: DecimalMark): readonly Form[] => formsOf(shop, ownAsk, decimal);
 
 /** The room that a drawing which fills a page of its own has on a shop's paper, mm; its head is its own. Throws RangeError as `formsOf` does. */
-export const ownRoom = (shop: Shop): Size => (ownForms(shop)[0] as Form).room;
+export const ownRoom = (shop: Shop, decimal?: DecimalMark): Size => (ownForms(shop, decimal)[0] as Form).room;

@@ -1,3 +1,5 @@
+import { type DecimalMark, decimalText } from '../geometry/units.ts';
+import type { Size } from './packing.ts';
 import type { Shop } from './shop/index.ts';
 
 /** A sheet of paper, upright, mm. */
@@ -22,9 +24,13 @@ export type PaperId = keyof typeof papers;
 /** Whether a word names a paper. */
 export const isPaperId = (word: string): word is PaperId => Object.hasOwn(papers, word);
 
+/** A paper's size in words, mm. */
+export const sizeText = ({ width, height }: Size, decimal: DecimalMark | undefined): string =>
+  `${decimalText(width, 1, decimal)} × ${decimalText(height, 1, decimal)}`;
+
 /** The paper that a shop prints on: one that has a name, or a size that was typed. */
-export const paperOf = ({ paper: { size, width, height } }: Shop): Paper =>
-  size === 'typed' ? { name: `${width.toFixed(1)} × ${height.toFixed(1)} mm`, width, height } : papers[size];
+export const paperOf = ({ paper: { size, width, height } }: Shop, decimal?: DecimalMark): Paper =>
+  size === 'typed' ? { name: `${sizeText({ width, height }, decimal)} mm`, width, height } : papers[size];
 
 /** The same shop with another paper. */
 export const onPaper = (shop: Shop, size: PaperId): Shop => ({ ...shop, paper: { ...shop.paper, size } });

@@ -1,3 +1,4 @@
+import { type DecimalMark, decimalText } from '../geometry/units.ts';
 import { type Correction, quarterTurnedCorrection, sayCorrection } from './correction.ts';
 import { type Paper, papers } from './paper.ts';
 import { mostError, type Printer } from './shop/printers.ts';
@@ -42,7 +43,6 @@ const mostDisagreement = 0.5;
 const unprinted = [3, 6.5] as const;
 
 const directions = ['across', 'down'] as const;
-const percent = (share: number): string => `${(100 * share).toFixed(2)} %`;
 
 /** Of the true length what all readings of a direction say together: least squares through 0, so that long bars count for more. */
 const shareOf = (readings: readonly BarReading[]): number =>
@@ -88,12 +88,14 @@ const areSame = (some: readonly BarReading[], others: readonly BarReading[]): bo
 /**
  * What a printer did to a page, from what its check bars measure: nothing that matters (true within 0.1 %), scaled it to fit some paper, which is known by its share, or drew it a little long or
  * short, which is corrected from then on. What the page was corrected by already is reckoned in, so that a corrected print can be measured again. A page that is off by more than 3 % is refused,
- * as are readings that do not agree, or are those of last time over again. `mm` says a length in the person's unit.
+ * as are readings that do not agree, or are those of last time over again. `mm` says a length in the person's unit, `decimal` is the mark of other numbers.
  */
 export const provePrint = (
   { paper, lies, printed, readings, last = [] }: PrintReading,
   mm: (length: number) => string = (length) => `${length.toFixed(2)} mm`,
+  decimal?: DecimalMark,
 ): PrintProof => {
+  const percent = (share: number): string => `${decimalText(100 * share, 2, decimal)} %`;
   const refused = (says: string): PrintProof => ({ kind: 'refused', says });
   for (const { along, bar, reads } of readings)
     if (!(bar > 0 && reads > 0 && Number.isFinite(bar) && Number.isFinite(reads)))
@@ -147,7 +149,7 @@ export const provePrint = (
   return {
     kind: 'corrected',
     correction,
-    says: `The print came out ${measured}. What is printed there from now on is corrected: ${sayCorrection(better)} on a page ${lies}, as the one that was measured. Print a page and measure it again.`,
+    says: `The print came out ${measured}. What is printed there from now on is corrected: ${sayCorrection(better, decimal)} on a page ${lies}, as the one that was measured. Print a page and measure it again.`,
   };
 };
 

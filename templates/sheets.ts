@@ -6,6 +6,7 @@ import { type Form, type FormAsk, formsOf, gap, ownForms } from './form.ts';
 import { joinPlan, planHeight } from './join-plan.ts';
 import { legendEntries } from './legend.ts';
 import { fits, type Packed, pack } from './packing.ts';
+import { sizeText } from './paper.ts';
 import type { Template } from './pieces/piece.ts';
 import { placePrimitive } from './primitive.ts';
 import type { Shop } from './shop/index.ts';
@@ -53,7 +54,7 @@ export const laySheets = (
   const shared = blocks.filter(({ ownPage }) => !ownPage);
   const own = blocks.filter(({ ownPage }) => ownPage);
   const entries = legendEntries(shared.flatMap((b) => b.primitives).filter((p) => p.kind === 'stroke'));
-  const formsFor = (ask: Partial<FormAsk>) => formsOf(shop, { entries, strip: 0, far: true, ...ask });
+  const formsFor = (ask: Partial<FormAsk>) => formsOf(shop, { entries, strip: 0, far: true, ...ask }, info.decimal);
   const roomy = (block: Block, forms: readonly Form[]) => forms.some(({ room }) => fits(block, room));
   // The longer bars on the opposite edges give way to a piece that would have to be parted because of them.
   const near = shared.length === 0 ? [] : formsFor({ far: false });
@@ -68,11 +69,13 @@ export const laySheets = (
       shared.filter((b) => !roomy(b, far) && roomy(b, near)),
       near,
     ),
-    ...shared.filter((b) => !roomy(b, near)).flatMap((b) => tiledPages(b, formsFor({ strip: planHeight }), overlap)),
+    ...shared
+      .filter((b) => !roomy(b, near))
+      .flatMap((b) => tiledPages(b, formsFor({ strip: planHeight }), overlap, info.decimal)),
   ];
   // In bench order, by the first piece on each page.
   const inOrder = laid.toSorted((a, b) => blocks.indexOf(a.first) - blocks.indexOf(b.first));
-  const pages = [...inOrder, ...own.flatMap((block) => ownPages(block, shop))];
+  const pages = [...inOrder, ...own.flatMap((block) => ownPages(block, shop, info.decimal))];
   const printer = chosenPrinter(shop.printers);
   return pages.map(({ form, titles, faces, primitives, partOf }, i) => {
     const { paper, lying, correction } = form;
@@ -80,14 +83,12 @@ export const laySheets = (
       titles,
       faces,
       paper:
-        shop.paper.size === 'typed'
-          ? `${paper.width.toFixed(1)} × ${paper.height.toFixed(1)}`
-          : `${paper.name} ${lying ? 'lying' : 'upright'}`,
+        shop.paper.size === 'typed' ? sizeText(paper, info.decimal) : `${paper.name} ${lying ? 'lying' : 'upright'}`,
       print:
         printer === undefined
           ? 'not corrected'
           : printer.isProved
-            ? wholeRow('corrected for ', printer.name, `: ${sayCorrection(correction)}`)
+            ? wholeRow('corrected for ', printer.name, `: ${sayCorrection(correction, info.decimal)}`)
             : wholeRow('for ', printer.name, ': not proved, not corrected'),
       number: i + 1,
       of: pages.length,
@@ -135,12 +136,17 @@ const moved = (primitives: readonly Primitive[], dx: number, dy: number): readon
   primitives.map((p) => placePrimitive(p, { dx, dy }));
 
 /** A block parted over as few pages as can be, upright or lying, as it is or turned by a quarter. */
-const tiledPages = (block: Block, forms: readonly Form[], overlap: number): readonly Page[] => {
+const tiledPages = (
+  block: Block,
+  forms: readonly Form[],
+  overlap: number,
+  decimal: SheetInfo['decimal'],
+): readonly Page[] => {
   const ways = forms
     .flatMap((form) => [block, turnedBlock(block)].map((placed) => ({ form, placed })))
-    .map((way) => ({ ...way, pages: pagesFor(way.placed, way.form.room, overlap) }));
+    .map((way) => ({ ...way, pages: pagesFor(way.placed, way.form.room, overlap, decimal) }));
   const { form, placed } = ways.reduce((a, b) => (b.pages < a.pages ? b : a));
-  const tiling = tilingOf(placed, form.room, overlap);
+  const tiling = tilingOf(placed, form.room, overlap, decimal);
   return tiling.tiles.map((tile) => ({
     form,
     first: block,
@@ -162,11 +168,14 @@ const tiledPages = (block: Block, forms: readonly Form[], overlap: number): read
 const hair = 1e-6;
 
 /** A block on a page by itself, at the top left of its room; parted over pages where it is larger. */
-const ownPages = (block: Block, shop: Shop): readonly Page[] => {
-  const form = ownForms(shop).find(
+const ownPages = (block: Block, shop: Shop, decimal: SheetInfo['decimal']): readonly Page[] => {
+  const form = ownForms(shop, decimal).find(
     ({ room }) => block.width <= room.width + hair && block.height <= room.height + hair,
   );
-  if (!form) return tiledPages(block, formsOf(shop, { entries: [], strip: planHeight, far: true }), shop.paper.overlap);
+  if (!form) {
+    const forms = formsOf(shop, { entries: [], strip: planHeight, far: true }, decimal);
+    return tiledPages(block, forms, shop.paper.overlap, decimal);
+  }
   const primitives = moved(block.primitives, form.at.x, form.at.y);
   return [{ form, first: block, titles: [block.title], faces: [], primitives }];
 };

@@ -2,6 +2,7 @@ import type { Primitive, Text } from '../geometry/drawing.ts';
 import { bounds } from '../geometry/shape/bounds.ts';
 import type { Bounds, Point } from '../geometry/shape/types.ts';
 import { textBox } from '../geometry/text-box.ts';
+import { type DecimalMark, decimalText } from '../geometry/units.ts';
 import { clipStroke, isWithin } from './clip.ts';
 import type { Size } from './packing.ts';
 import { line, straight } from './primitive.ts';
@@ -42,30 +43,36 @@ const letters = (row: number): string =>
   (row >= 26 ? letters(Math.floor(row / 26) - 1) : '') + String.fromCharCode(65 + (row % 26));
 
 /** How many pages of a room a stretch takes. Throws RangeError where the overlap leaves no room to go on. */
-const count = (whole: number, room: number, overlap: number): number => {
+const count = (whole: number, room: number, overlap: number, decimal: DecimalMark | undefined): number => {
   if (whole <= room) return 1;
+  const mm = (length: number) => `${decimalText(length, 1, decimal)} mm`;
   if (room - overlap < leastStep)
     throw new RangeError(
-      `An overlap of ${overlap.toFixed(1)} mm leaves nothing of a page that has room for ${room.toFixed(1)} mm. Choose an overlap of at most ${Math.max(0, room - leastStep).toFixed(1)} mm, a smaller margin or a larger paper.`,
+      `An overlap of ${mm(overlap)} leaves nothing of a page that has room for ${mm(room)}. Choose an overlap of at most ${mm(Math.max(0, room - leastStep))}, a smaller margin or a larger paper.`,
     );
   return Math.ceil((whole - overlap) / (room - overlap));
 };
 
 /** Stretches of one length that cover the whole, each lying `overlap` over the next. */
-const stretches = (whole: number, room: number, overlap: number): readonly (readonly [number, number])[] => {
-  const n = count(whole, room, overlap);
+const stretches = (
+  whole: number,
+  room: number,
+  overlap: number,
+  decimal: DecimalMark | undefined,
+): readonly (readonly [number, number])[] => {
+  const n = count(whole, room, overlap, decimal);
   const each = (whole + (n - 1) * overlap) / n;
   return Array.from({ length: n }, (_, i) => [i * (each - overlap), i * (each - overlap) + each] as const);
 };
 
 /** How many pages a block takes, mm; 1 where it fits. Throws RangeError as `tilingOf` does. */
-export const pagesFor = (size: Size, room: Size, overlap: number): number =>
-  count(size.width, room.width, overlap) * count(size.height, room.height, overlap);
+export const pagesFor = (size: Size, room: Size, overlap: number, decimal?: DecimalMark | undefined): number =>
+  count(size.width, room.width, overlap, decimal) * count(size.height, room.height, overlap, decimal);
 
-/** A block parted over pages of a room, mm: all of one size, each lying over its neighbours. Throws RangeError where the overlap leaves no room to go on. */
-export const tilingOf = (size: Size, room: Size, overlap: number): Tiling => {
-  const rows = stretches(size.height, room.height, overlap);
-  const columns = stretches(size.width, room.width, overlap);
+/** A block parted over pages of a room, mm: all of one size, each lying over its neighbours. Throws RangeError where the overlap leaves no room to go on, its numbers with the decimal mark given. */
+export const tilingOf = (size: Size, room: Size, overlap: number, decimal?: DecimalMark | undefined): Tiling => {
+  const rows = stretches(size.height, room.height, overlap, decimal);
+  const columns = stretches(size.width, room.width, overlap, decimal);
   const grid = rows.map(([minY, maxY], row) =>
     columns.map(([minX, maxX], column): Tile => {
       const name = `${letters(row)}${column + 1}`;

@@ -1,8 +1,9 @@
 import type { Primitive } from '../geometry/drawing.ts';
-import type { Job } from '../geometry/job.ts';
 import { cleanName } from '../geometry/names.ts';
+import type { Settled } from '../geometry/settle.ts';
 import type { Point } from '../geometry/shape/types.ts';
 import { capHeight, fitText, textWidth } from '../geometry/text.ts';
+import type { DecimalMark } from '../geometry/units.ts';
 import { box, line, straight } from './primitive.ts';
 
 /** What a sheet says of where it comes from. */
@@ -13,6 +14,8 @@ export interface SheetInfo {
   readonly hand: string;
   /** The unit of the bare numbers on it, which are all lengths. */
   readonly units: string;
+  /** The decimal mark of its numbers; a point where none is named. */
+  readonly decimal?: DecimalMark | undefined;
   /** The program's version. */
   readonly version: string;
 }
@@ -21,11 +24,12 @@ const hands = { right: 'right hand', left: 'left hand' } as const;
 const unitNames = { mm: 'mm', in: 'inch', fraction: 'inch, 1/64' } as const;
 
 /** What every sheet of a job says of it; the name is cleaned for any writer. */
-export const sheetInfo = (job: Job, version: string): SheetInfo => ({
+export const sheetInfo = (job: Pick<Settled, 'name' | 'date' | 'hand' | 'show'>, version: string): SheetInfo => ({
   job: cleanName(job.name),
   date: job.date,
   hand: hands[job.hand],
   units: unitNames[job.show.length],
+  decimal: job.show.decimal,
   version,
 });
 

@@ -1,4 +1,5 @@
 import { meetings } from '../bridge/existing.ts';
+import { inRow } from '../enumerate.ts';
 import type { Check, Fact } from './check.ts';
 import { levelAt } from './level.ts';
 import { unsigned } from './say.ts';
@@ -30,7 +31,7 @@ export const pinsMeetHoles: Check = {
     const out = facts.filter(({ value }) => levelAt(range, value) !== 'right');
     const named = out.slice(0, mostNamed).map((fact) => aside(fact, say));
     const more = out.length > mostNamed ? ', and others too' : '';
-    return `New pins lie beside the kept holes: ${named.join(', ')}${more}`;
+    return `New pins lie beside the kept holes: ${inRow(named)}${more}`;
   },
   means: {
     low: 'The reamer would cut through the hole’s side: meet the holes, or plug them.',

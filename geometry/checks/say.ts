@@ -1,3 +1,4 @@
+import { enumerate } from '../enumerate.ts';
 import type { Job } from '../job.ts';
 import { formatQuantity, parseQuantity, type QuantityKind, unitFor } from '../units.ts';
 import type { Fact, Found } from './check.ts';
@@ -72,7 +73,7 @@ export const unsigned = (text: string): string => text.replace(/^\u2212/, '');
 
 /** A number without its unit where the next one has the same. */
 const withoutUnitOf = (text: string, next: string): string => {
-  const unit = / ?[^\d.]+$/.exec(text)?.[0];
+  const unit = / ?[^\d.,]+$/.exec(text)?.[0];
   return unit !== undefined && next.endsWith(unit) ? text.slice(0, -unit.length) : text;
 };
 
@@ -94,5 +95,5 @@ export const listed = (found: Found): string => {
   const named = out.slice(0, mostNamed).map((fact) => placed(found, fact));
   const more = out.length - named.length;
   const all = more > 0 ? [...named, `at ${more} other${more === 1 ? '' : 's'}`] : named;
-  return all.length === 1 ? (all[0] ?? '') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
+  return enumerate(all);
 };

@@ -1,5 +1,6 @@
 import { coverBetween, type Edge, scarOutline } from '../bridge/cover.ts';
 import { footprintOutline } from '../bridge/outline.ts';
+import { inRow } from '../enumerate.ts';
 import type { Check, Fact } from './check.ts';
 import { levelAt } from './level.ts';
 import { unsigned } from './say.ts';
@@ -22,8 +23,7 @@ export const scar: Check = {
     if (level === 'right') return `The footprint covers the old scar by ${say(worst.value)} or more`;
     const shown = facts.filter(({ value }) => levelAt(range, value) !== 'right');
     const [bare, tight] = [shown.filter(({ value }) => value < 0), shown.filter(({ value }) => value >= 0)];
-    const list = (all: readonly Fact[]) =>
-      all.map(({ value, where }) => `${unsigned(say(value))} at ${where}`).join(', ');
+    const list = (all: readonly Fact[]) => inRow(all.map(({ value, where }) => `${unsigned(say(value))} at ${where}`));
     return [
       ...(bare.length > 0 ? [`Bare scar shows, ${list(bare)}`] : []),
       ...(tight.length > 0 ? [`the old scar is covered by only ${list(tight)}`] : []),

@@ -1,5 +1,4 @@
-export const and = (list: readonly string[]): string =>
-  list.length < 2 ? (list[0] ?? '') : `${list.slice(0, -1).join(', ')} and ${list.at(-1)}`;
+import { enumerate as and } from '../../geometry/enumerate.ts';
 
 /** What the app says in the first drawing, and around it. */
 export const firstWords = {

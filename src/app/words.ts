@@ -3,7 +3,8 @@
  * fields stand in the schema (geometry/job.ts), those of the drawings in the views.
  */
 
-import { and, firstWords } from './first-words.ts';
+import { enumerate as and } from '../../geometry/enumerate.ts';
+import { firstWords } from './first-words.ts';
 
 type Item = Readonly<Record<string, number | string>>;
 type ListName = 'guitar.measured' | 'top.holes' | 'top.rises' | 'top.braces' | 'bridge.points';

@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import type { Design } from '../../geometry/design.ts';
 import type { Job } from '../../geometry/job.ts';
 import { sayWith } from '../../geometry/layout.ts';
+import { readAs } from '../../geometry/read-as.ts';
 import { report } from '../../geometry/report.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import { threeViews } from '../../geometry/views/index.ts';
@@ -51,7 +52,8 @@ const lackingSays = (characters: readonly string[], named: boolean): string => {
 
 /** Every file of a draft, ready to be written, and what is to be said of them; or why they cannot be made, line by line. */
 export async function makeFiles(making: Making, wanted: Wanted): Promise<Made> {
-  const { job, design, asRead = job, shop, other } = making;
+  const { job, design, shop, other } = making;
+  const plain = readAs(job, 'point');
   const asked = typeof wanted.pieces === 'object' ? wanted.pieces : undefined;
   const chosen = asked ? pieces.filter(({ id }) => Object.hasOwn(asked, id)) : piecesOf(job);
   const without = chosen.flatMap(({ id, whyNot }) => {
@@ -81,7 +83,7 @@ export async function makeFiles(making: Making, wanted: Wanted): Promise<Made> {
   const pdf = await toPdf(sheets, {
     title: info.job || 'Templates',
     author: `Sagitta ${version}`,
-    subject: `Bridge and saddle templates, 1:1, on ${paperOf(shop).name}`,
+    subject: `Bridge and saddle templates, 1:1, on ${paperOf(shop, job.show.decimal).name}`,
     // The job's own day, not the clock's: the same job gives the same file.
     date: new Date(`${job.date}T00:00:00Z`),
     fonts,
@@ -107,7 +109,7 @@ export async function makeFiles(making: Making, wanted: Wanted): Promise<Made> {
         .map((piece) => ({ name: `pieces/${piece.id}.svg`, content: svg(pieceSheet(piece, info, say)) })),
       ...(cut?.files ?? []),
       { name: 'templates.pdf', content: pdf },
-      { name: 'report.json', content: `${JSON.stringify(report(job, design, asRead), null, 2)}\n` },
+      { name: 'report.json', content: `${JSON.stringify(report(plain, design, making.asRead ?? plain), null, 2)}\n` },
       ...(wanted.keepSettings ? [{ name: 'settings.json', content: writeShop(shop) }] : []),
     ],
   };

@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import type { DecimalMark } from '../../geometry/units.ts';
 import { pieces } from '../../templates/pieces/index.ts';
 import { type Starter, starters } from '../jobs/index.ts';
 import { type PaperSize, paperWords, readPaper } from './paper-size.ts';
@@ -15,6 +16,8 @@ export interface Draft {
   /** Only these; or every one once. */
   readonly pieces?: PieceList | 'all' | undefined;
   readonly printer?: string | undefined;
+  /** The mark before decimals in what is drawn and written for people. */
+  readonly decimal: DecimalMark;
   /** A font file for what the bundled font lacks. */
   readonly font?: string | undefined;
   /** Whether files for a cutter are written, and the settings that were used. */
@@ -60,6 +63,8 @@ ${column(pieces.map(({ id, title }) => [id, title]))}
   --all                 write everything: every template that the job has, once; the cutter's files; the settings
   --settings <file>     the shop's settings, as Sagitta saves them: paper, printers, tools, copies
   --printer <name>      correct the print for this printer of the settings; none for as it is
+  --decimal <mark>      point or comma, in the numbers that are drawn and said; point if not given. Files for
+                        machines (report.json, coordinates) have points always
   --font <file>         a TrueType or OpenType font for letters that the bundled font lacks
   --schema              print the JSON Schema of a job file, and do nothing else
   --settings-schema     print the JSON Schema of a settings file, and do nothing else
@@ -83,7 +88,16 @@ export function readOptions(args: readonly string[]): Asked {
   if (values.help) return { kind: 'help' };
   if (values.schema || values['settings-schema']) return { kind: 'schema', of: values.schema ? 'job' : 'settings' };
   const [file, another] = positionals;
-  const { starter: id, out = 'sagitta-out', settings, printer, font, cut = false, all = false } = values;
+  const {
+    starter: id,
+    out = 'sagitta-out',
+    settings,
+    printer,
+    font,
+    decimal = 'point',
+    cut = false,
+    all = false,
+  } = values;
   if (another !== undefined)
     return wrong(`One job at a time: ${positionals.length} were given, the second is ${another}.`);
   if (file !== undefined && id !== undefined) return wrong(`Give a job file (${file}) or a starter (${id}), not both.`);
@@ -93,6 +107,7 @@ export function readOptions(args: readonly string[]): Asked {
   if (printer?.trim() === '') return wrong('A printer was given without a name: give one of the settings, or none.');
   if (printer !== undefined && settings === undefined && printer.trim().toLowerCase() !== 'none')
     return wrong(`The printer ${printer} stands in no settings: name their file with --settings.`);
+  if (decimal !== 'point' && decimal !== 'comma') return wrong(`The decimal mark is point or comma, not ${decimal}.`);
   const paper = values.paper === undefined ? undefined : readPaper(values.paper);
   if (paper?.ok === false) return wrong(paper.says);
   const listed = values.pieces === undefined ? undefined : readPieces(values.pieces);
@@ -107,6 +122,7 @@ export function readOptions(args: readonly string[]): Asked {
     paper: paper?.paper,
     pieces: all ? 'all' : listed?.list,
     printer: printer?.trim(),
+    decimal,
     font,
     cut: cut || all,
     keepSettings: all,
@@ -127,6 +143,7 @@ const parse = (args: readonly string[]) =>
       settings: { type: 'string' },
       printer: { type: 'string' },
       font: { type: 'string' },
+      decimal: { type: 'string' },
       schema: { type: 'boolean' },
       'settings-schema': { type: 'boolean' },
       help: { type: 'boolean', short: 'h' },

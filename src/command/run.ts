@@ -5,6 +5,7 @@ import type { Job } from '../../geometry/job.ts';
 import { jobJsonSchema, readJob } from '../../geometry/job-file.ts';
 import { cleanName } from '../../geometry/names.ts';
 import type { Problem } from '../../geometry/problem.ts';
+import { readAs } from '../../geometry/read-as.ts';
 import { newShop, readShop, type Shop, shopJsonSchema } from '../../templates/shop/index.ts';
 import { askedShop } from './asked-shop.ts';
 import { type Asked, type Draft, help, readOptions } from './options.ts';
@@ -103,7 +104,7 @@ async function draft(asked: Draft, terminal: Terminal): Promise<Refused | undefi
   if (!read.ok) return refused('The job cannot be read; nothing was written.', ...read.problems.map(inWords));
   if (read.unknown.length > 0)
     complain(`Kept in the job, but not known to Sagitta: ${read.unknown.map(cleanName).join(', ')}.\n`);
-  const solved = build(read.job);
+  const solved = build(readAs(read.job, asked.decimal));
   if (!solved.ok) return refused('The job cannot be built; nothing was written.', ...solved.problems.map(inWords));
   // The writers are loaded only once there is something to write: they take longer than all that comes before.
   const { readFace } = await import('../../templates/set-line.ts');

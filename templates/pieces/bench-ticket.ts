@@ -19,7 +19,7 @@ export const benchTicket: ManyPiece = {
   usually: 0,
   ownPage: true,
   draw: (job, design, shop) => {
-    const room = ownRoom(shop);
+    const room = ownRoom(shop, job.show.decimal);
     const { width } = room;
     const pages = pagesOf(
       [

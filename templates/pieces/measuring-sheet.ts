@@ -125,7 +125,7 @@ export const measuringSheet: ManyPiece = {
   usually: 0,
   ownPage: true,
   draw: (job, _, shop) => {
-    const room = ownRoom(shop);
+    const room = ownRoom(shop, job.show.decimal);
     const { width } = room;
     const pages = pagesOf(
       [

@@ -4,7 +4,7 @@ import type { Label, Mark } from '../../geometry/drawing.ts';
 import { across, fixedLength, forHand, length, note, showLine } from '../../geometry/marks.ts';
 import { onFace } from '../../geometry/saddle/face.ts';
 import type { Settled } from '../../geometry/settle.ts';
-import { MM_PER_INCH } from '../../geometry/units.ts';
+import { decimalText, MM_PER_INCH } from '../../geometry/units.ts';
 import { lastPass } from './last-pass.ts';
 import { notesUnder, overStrings, stringMark } from './over-strings.ts';
 import type { OnePiece } from './piece.ts';
@@ -26,7 +26,13 @@ const lowest = (k: number, parts: number): string => (k % 2 === 0 ? lowest(k / 2
 /** From one line over the bottom to the next, mm; which ones are named, and how; and the room that a name takes, mm. */
 const scaleOf = ({ show }: Settled) =>
   show.length === 'mm'
-    ? { step: 0.5, says: '0.5 mm', every: 2, name: (k: number) => String(k / 2), room: 4 }
+    ? {
+        step: 0.5,
+        says: `${decimalText(0.5, 1, show.decimal)} mm`,
+        every: 2,
+        name: (k: number) => String(k / 2),
+        room: 4,
+      }
     : { step: MM_PER_INCH / 64, says: '1/64 in', every: 4, name: (k: number) => lowest(k, 64), room: 7 };
 
 /** Lines parallel to the lowest edge, by which what comes off the bottom is scribed. Some are named at both ends, each name farther out than the one below it. */

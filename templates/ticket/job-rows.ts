@@ -1,3 +1,4 @@
+import { inRow } from '../../geometry/enumerate.ts';
 import { applies, type FieldGroup, type FieldInfo, fieldGroups, getAt, itemFields } from '../../geometry/fields.ts';
 import { cleanName, shortName } from '../../geometry/names.ts';
 import type { Settled } from '../../geometry/settle.ts';
@@ -33,7 +34,7 @@ const itemText = (job: Settled, list: string, item: Item): string => {
             const field = itemFields(list, '*').find(({ path }) => path === `${list}.*.${key}.*.${name}`);
             return field ? [`${field.label.toLowerCase()} ${fieldText(field, what, job.show)}`] : [];
           });
-          return `${one.id}: ${said.join(', ')}`;
+          return `${one.id}: ${inRow(said)}`;
         })
       : [],
   );
@@ -61,7 +62,7 @@ const stringRows = (job: Settled, width: number): readonly Row[] => {
       const said = values.flatMap((value, k) =>
         value === undefined ? [] : [`${named[k]} ${fieldText(field, value, job.show)}`],
       );
-      return paragraph(`${field.label}: ${said.join(', ')}.`, width);
+      return paragraph(`${field.label}: ${inRow(said)}.`, width);
     });
   const body = found
     .filter(({ field }) => !isWord(field))

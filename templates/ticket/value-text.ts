@@ -16,7 +16,7 @@ export const figureText = (
 
 /** The unit that numbers of a kind are shown in, such as `mm`; empty for bare numbers. */
 export const unitText = (kind: QuantityKind, show: ShowUnits): string =>
-  formatQuantity(1, kind, show, { unit: true }).replace(/^[\d\s./]+/, '');
+  formatQuantity(1, kind, show, { unit: true }).replace(/^[\d\s.,/]+/, '');
 
 /** A field's value as people read it: a number with its unit, a pitch by its note, a choice by its name. */
 export const fieldText = ({ kind, choices }: FieldInfo, value: unknown, show: ShowUnits): string => {

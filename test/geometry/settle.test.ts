@@ -153,6 +153,6 @@ describe('settle', () => {
     // Fret 12 taken for fret 2, and so on.
     const [problem] = refused({ 'guitar.measured': measured([2, 320], [3, 380], [4, 430]), 'guitar.scale': 'frets' });
     expect(problem).toMatchObject({ path: 'guitar.scale' });
-    expect(problem?.says).toMatch(/would be \d{4}\.\d mm; it may be from 300 to 1000 mm\. Check the frets/);
+    expect(problem?.says).toMatch(/would be \d{4}\.\d mm; it may be from 300.0 mm to 1000.0 mm\. Check the frets/);
   });
 });

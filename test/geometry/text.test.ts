@@ -44,6 +44,10 @@ describe('textWidth', () => {
     expect(textWidth(text, 1000, bold)).toBeCloseTo(context.measureText(text).width, 0);
   });
 
+  it('gives a decimal comma no more room than a point, so that words which clear each other with one do with the other', () => {
+    for (const isBold of [false, true]) expect(textWidth(',', 1, isBold)).toBe(textWidth('.', 1, isBold));
+  });
+
   it("measures any Arabic letters beside each other as the font's own rules shape them", () => {
     const letters = fc.string({
       unit: fc.integer({ min: 0x620, max: 0x6d3 }).map((code) => String.fromCodePoint(code)),

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { enumerate, inRow } from '../../geometry/enumerate.ts';
 import {
+  decimalText,
   formatQuantity,
   type LengthUnit,
   MM_PER_INCH,
@@ -258,6 +260,38 @@ describe('lengths as they are shown', () => {
   });
 });
 
+describe('the decimal mark', () => {
+  const comma: ShowUnits = { ...all('mm'), decimal: 'comma' };
+
+  it('is a comma where the reader has one, in every kind of number; fractions and words stay', () => {
+    expect(formatQuantity(2.5, 'length', comma, { unit: true })).toBe('2,5 mm');
+    expect(formatQuantity(-2.5, 'length', comma)).toBe('−2,5');
+    expect(formatQuantity(0.305, 'gauge', { ...comma, gauge: 'in' }, { unit: true })).toBe('0,012 in');
+    expect(formatQuantity(26.5, 'angle', comma, { unit: true })).toBe('26,5°');
+    expect(formatQuantity(0.015, 'slope', comma, { unit: true })).toBe('1,5 %');
+    expect(formatQuantity((3 + 5 / 32) * 25.4, 'length', { ...comma, length: 'fraction' })).toBe('3 5/32');
+    expect(formatQuantity('flat', 'radius', comma)).toBe('flat');
+    expect(formatQuantity(14, 'count', comma)).toBe('14');
+    expect(decimalText(0.99, 4, 'comma')).toBe('0,9900');
+    expect(decimalText(0.99, 4, undefined)).toBe('0.9900');
+  });
+
+  it('stands in the examples of what could be typed', () => {
+    const parsed = parseQuantity('x', 'angle', 'mm', { decimal: 'comma' });
+    expect(parsed).toMatchObject({ ok: false, says: '“x” is not an angle. Type degrees, for example 26,5.' });
+  });
+
+  it('parts the numbers of a list by semicolons, so that none is taken for two', () => {
+    expect(enumerate(['2.5', '3.1', '4'])).toBe('2.5, 3.1 and 4');
+    expect(enumerate(['2,5', '3,1', '4'])).toBe('2,5; 3,1 and 4');
+    expect(enumerate(['2,5 mm', '3'], 'or')).toBe('2,5 mm or 3');
+    expect(enumerate(['E2'])).toBe('E2');
+    expect(inRow(['2.5', '3.1'])).toBe('2.5, 3.1');
+    expect(inRow(['2,5', '3,1'])).toBe('2,5; 3,1');
+    expect(inRow(['E2, bass', 'A2'])).toBe('E2, bass, A2');
+  });
+});
+
 describe('what is shown can be typed again', () => {
   // Half of the last digit or fraction shown, in the stored unit.
   const finest: Record<QuantityKind, Record<LengthUnit, number>> = {
@@ -287,6 +321,27 @@ describe('what is shown can be typed again', () => {
         expect(Math.abs(back - value)).toBeLessThanOrEqual(finest[kind][unit] * (1 + 1e-9) + 1e-9);
       }),
       { numRuns: 500 },
+    );
+  });
+
+  it('with a decimal comma as with a point: the same value comes back', () => {
+    const numbers = fc.double({ min: -60_000, max: 60_000, noNaN: true });
+    const units = fc.constantFrom<LengthUnit>('mm', 'in', 'fraction');
+    const digits = fc.option(fc.integer({ min: 0, max: 6 }), { nil: undefined });
+    const asked = fc.tuple(numbers, fc.constantFrom(...kinds), units, fc.boolean(), digits);
+    fc.assert(
+      fc.property(asked, ([number, kind, unit, withUnit, places]) => {
+        const value = kind === 'count' ? Math.round(number) : kind === 'slope' ? number / 1e6 : number;
+        const options = { unit: withUnit, ...(places !== undefined && kind !== 'count' && { digits: places }) };
+        const [point, comma] = (['point', 'comma'] as const).map((decimal) =>
+          formatQuantity(value, kind, { ...all(unit), decimal }, options),
+        ) as [string, string];
+        expect(point).toBe(formatQuantity(value, kind, all(unit), options));
+        expect(comma).toBe(point.replace('.', ','));
+        expect(comma).not.toContain('.');
+        expect(read(comma, kind, unit)).toBe(read(point, kind, unit));
+      }),
+      { numRuns: 2000 },
     );
   });
 });

@@ -1,3 +1,4 @@
+import { enumerate } from '../../enumerate.ts';
 import { fieldAt, getAt } from '../../fields.ts';
 import { fretAt } from '../../instrument/frets.ts';
 import type { Job } from '../../job.ts';
@@ -38,9 +39,6 @@ const nameOf = (path: string, job: Job): string => {
   return `the ${small.replace(/, (bass|treble)$/, ' on the $1 side')}`;
 };
 
-const joined = (parts: readonly string[]): string =>
-  parts.length < 2 ? (parts[0] ?? '') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
-
 /** A neck reset in words: how far the neck turns, and what comes off the heel, `heel depth·Δh/(L − x_b)` [def], or off the joint's upper edge. */
 const resetTo = ({ value, text }: Change, { guitar, show }: Settled): string => {
   const raise = Number(value) - guitar.neckPlaneHeight;
@@ -66,7 +64,7 @@ export const sentence = (changes: readonly Change[], job: Job, settled: Settled)
   const rise = reset && changes.find(({ path }) => path === 'guitar.rise');
   const others = changes.filter((change) => change !== reset && change !== rise);
   const [first] = others;
-  const make = (verb: string) => `${verb} ${joined(others.map(({ path, text }) => `${nameOf(path, job)} ${text}`))}`;
+  const make = (verb: string) => `${verb} ${enumerate(others.map(({ path, text }) => `${nameOf(path, job)} ${text}`))}`;
   if (reset !== undefined) {
     const kept = rise === undefined ? '' : `; type the rise under tension as ${rise.text}, as it is`;
     return `${resetTo(reset, settled)}${first === undefined ? '' : `, and ${make('make')}`}${kept}.`;
@@ -76,11 +74,11 @@ export const sentence = (changes: readonly Change[], job: Job, settled: Settled)
   const heard = again.filter(({ path }) => path.endsWith('.cents'));
   if (heard.length > 0) {
     const each = heard.map(({ path, text }) => `${text} at ${stringOf(path, job)}`);
-    return `Listen again at fret 12: ${joined(each)} would be within reach.`;
+    return `Listen again at fret 12: ${enumerate(each)} would be within reach.`;
   }
   if (again.length > 0) {
-    const names = joined(again.map(({ path }) => nameOf(path, job)));
-    return `Measure ${names} again: ${joined(again.map(({ text }) => text))} would be right.`;
+    const names = enumerate(again.map(({ path }) => nameOf(path, job)));
+    return `Measure ${names} again: ${enumerate(again.map(({ text }) => text))} would be right.`;
   }
   if (others.length > 1) return `${make('Make')}.`;
   const now = nowAt(first.path, job);

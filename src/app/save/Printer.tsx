@@ -108,11 +108,11 @@ const Choice = ({ printer }: { printer: Known | undefined }) => {
 type Lies = 'upright' | 'lying';
 
 /** When it was proved, and what pages that lie so are corrected by since. */
-const sayProved = (printer: Known, lies: Lies): string => {
+const sayProved = (printer: Known, lies: Lies, { decimal }: ShowUnits): string => {
   const { date } = printer;
   if (!isProved(printer)) return says.notYet;
   if (isCorrected(printer)) {
-    const correction = sayCorrection(lies === 'lying' ? quarterTurnedCorrection(printer) : printer);
+    const correction = sayCorrection(lies === 'lying' ? quarterTurnedCorrection(printer) : printer, decimal);
     return date === '' ? says.corrected(correction, lies) : says.proved(date, correction, lies);
   }
   return says.provedTrue(date);
@@ -133,7 +133,7 @@ const About = ({ printer, lies }: { printer: Known; lies: Lies }) => {
   return (
     <>
       <p>
-        {sayProved(printer, lies)}{' '}
+        {sayProved(printer, lies, show)}{' '}
         {readings.length > 0 &&
           says.measured(
             turnedReadings(lies, readings).map(
@@ -191,7 +191,7 @@ const BarField = ({ bar, lies }: { bar: Bar; lies: Lies }) => {
 /** What the bars of a print read, and what comes of it. */
 const Proof = ({ printer, sheets, lies }: { printer: Known; sheets: readonly Sheet[]; lies: Lies }) => {
   const store = useShopStore();
-  const show = useBenchState(({ job }) => job.show);
+  const show: ShowUnits = useBenchState(({ job }) => job.show);
   const typed = useShopState(({ proof }) => proof);
   const [proved, setProved] = useState<Pick<PrintProof, 'kind' | 'says'> | undefined>();
   const [wrong, setWrong] = useState<readonly string[]>([]);
@@ -213,7 +213,7 @@ const Proof = ({ printer, sheets, lies }: { printer: Known; sheets: readonly She
     const { shop } = store.getState();
     const printed = typed.isCorrected ? { across: printer.across, down: printer.down } : uncorrected;
     const reading: PrintReading = {
-      paper: paperOf(shop),
+      paper: paperOf(shop, show.decimal),
       lies,
       printed,
       last: printer.readings,
@@ -221,7 +221,7 @@ const Proof = ({ printer, sheets, lies }: { printer: Known; sheets: readonly She
         reads === undefined ? [] : [{ along, bar: length, reads }],
       ),
     };
-    const proof = provePrint(reading, mm);
+    const proof = provePrint(reading, mm, show.decimal);
     setProved(proof);
     if (proof.kind !== 'true' && proof.kind !== 'corrected') return;
     const correction = proof.kind === 'corrected' ? proof.correction : printed;

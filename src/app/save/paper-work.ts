@@ -109,7 +109,7 @@ export const pdfOf = async ({ job, shop, fonts }: PdfAsk, tell: (progress: Progr
   const bytes = await toPdf(sheets, {
     title: info.job || 'Templates',
     author: `Sagitta ${version}`,
-    subject: `Bridge and saddle templates, 1:1, on ${paperOf(shop).name}`,
+    subject: `Bridge and saddle templates, 1:1, on ${paperOf(shop, solved.job.show.decimal).name}`,
     // The job's own day, not the clock's: the same job gives the same file.
     date: new Date(`${job.date}T00:00:00Z`),
     fonts: files,
