@@ -17,10 +17,10 @@ export const Help = () => {
   const job = useStill(useBenchState((state) => state.job));
   const field = path === undefined ? undefined : fieldAt(path);
   const bench = useBench();
-  // Back to what this page is, once the focus has left the numbers; a window that is left for another one keeps what it said.
+  // Back to what this page is, once the focus has left the numbers and this; a window that is left for another one keeps what it said.
   useEffect(() => {
     const onOut = ({ relatedTarget: to }: FocusEvent) => {
-      const stays = to instanceof Element && to.closest('.numbers, .strings, .setup') !== null;
+      const stays = to instanceof Element && to.closest('.numbers, .strings, .setup, .help') !== null;
       if (!stays && document.hasFocus()) bench.rest();
     };
     document.addEventListener('focusout', onOut);
