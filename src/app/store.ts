@@ -124,7 +124,7 @@ export const createBench = (beginning: Beginning) => {
     },
 
     /** Values dragged on the drawing, or gone to by its keys; those of one grip belong together and go by its path. */
-    drag(path: string, values: readonly { readonly path: string; readonly value: number }[], name: string) {
+    drag(path: string, values: readonly { readonly path: string; readonly value: number | string }[], name: string) {
       const { drafts, entry: begun, job, isFresh, solved, built, past, future } = get();
       const entry = begun?.path === path ? begun : { path, job, isFresh, solved, built, past, future };
       const dragged = values.reduce((so, { path: at, value }) => setAt(so, at, value), entry.job);

@@ -147,7 +147,10 @@ describe('what a hand drags', () => {
     expect(snapped(radius, 17 * inch, show('in'))).toBeCloseTo(16 * inch, 9);
     expect(snapped(radius, 463, show('mm'))).toBe(450);
     expect(snapped(radius, 888, show('mm'))).toBe(890);
-    expect(stopped(radius, snapped(radius, Number.POSITIVE_INFINITY, show('mm')))).toBe(radius.max);
+    expect(stopped(radius, 1e6)).toBe(radius.max);
+    // Beyond every radius a deck is flat; a scoop, which may not be, stops.
+    expect(stopped(radius, snapped(radius, Number.POSITIVE_INFINITY, show('mm')))).toBe('flat');
+    expect(stopped(at('bridge.scoop'), Number.POSITIVE_INFINITY)).toBe(at('bridge.scoop').max);
     expect(stopped(length, 10)).toBe(length.min);
   });
 });

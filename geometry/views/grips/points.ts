@@ -14,7 +14,7 @@ const hair = 1e-3;
 
 /**
  * The points of a free outline. What is typed of them is measured from where the outline's own front edge meets the centre line, which hangs on them in turn: where they are dragged to is looked for on the outline itself. A point
- * on the centre line of a mirrored outline stays on that line.
+ * on the centre line of a mirrored outline stays on that line; every other one can be taken hold of on either side.
  */
 export const pointGrips = (job: Settled, { datum }: Design): readonly Grip[] => {
   const { bridge } = job;
@@ -47,6 +47,18 @@ export const pointGrips = (job: Settled, { datum }: Design): readonly Grip[] => 
             value: ({ x }) => x,
             also: { jobPath: jobPath('along'), value: alongAt },
           },
+          ...(bridge.mirrored === 'yes'
+            ? [
+                {
+                  id: `${grip.id}.bass`,
+                  at: { x: -across, y: now },
+                  jobPath: jobPath('across'),
+                  value: ({ x }: Point) => -x,
+                  also: { jobPath: jobPath('along'), value: ({ x, y }: Point) => alongAt({ x: -x, y }) },
+                  isTwin: true,
+                },
+              ]
+            : []),
         ];
   });
 };

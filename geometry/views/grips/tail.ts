@@ -1,46 +1,127 @@
+import { heightOn } from '../../bridge/graph.ts';
 import { pyramidOf } from '../../bridge/pyramid.ts';
+import { deckHeight, floorRadius, undersideHeight } from '../../bridge/surface.ts';
+import { topLine, wingSpan } from '../../bridge/top-line.ts';
+import { levelRadius } from '../../bridge/wings/hollow.ts';
 import type { Design, SolvedString } from '../../design.ts';
 import { setAt } from '../../fields.ts';
+import { halfSaddle } from '../../saddle/face.ts';
 import type { Settled } from '../../settle.ts';
-import type { Point } from '../../shape/types.ts';
-import { solve } from '../../solve.ts';
+import { segmentEnd, segmentStart } from '../../shape/path.ts';
+import { drop } from '../../shape/sagitta.ts';
+import type { Path, Point, Segment } from '../../shape/types.ts';
 import { acrossPage, even, found, type Grip, gripsForHand } from './grip.ts';
+import { sought } from './sought.ts';
+
+/** Radii nearer than this are one, mm. */
+const hair = 1e-9;
 
 const up: Point = { x: 0, y: -1 };
 
-/** The deck's arc at the bass shoulder: how far it has fallen there from the middle gives its radius, `(s² + d²)/(2d)` for a fall d at a distance s. None where the deck is flat. */
-const radiusGrip = (job: Settled, { deckCentre, profile }: Design): readonly Grip[] => {
-  const { topRadius, deckWidth, tilt } = job.bridge;
-  if (topRadius === 'flat') return [];
+/** The deck's arc at the bass shoulder: how far it has fallen there from the middle gives its radius, `(s² + d²)/(2d)` for a fall d at a distance s; infinite for a flat deck, which has not fallen. */
+const radiusGrip = (job: Settled, { deckCentre, profile }: Design): Grip => {
+  const { deckWidth, tilt } = job.bridge;
   const s = deckWidth / 2;
   const level = deckCentre - tilt * s;
+  return {
+    id: 'topRadius',
+    jobPath: 'bridge.topRadius',
+    at: { x: -s, y: -profile.shoulderBass },
+    axis: up,
+    value: ({ y }) => {
+      const fall = Math.min(level + y, s);
+      return fall > 0 ? (s * s + fall * fall) / (2 * fall) : Number.POSITIVE_INFINITY;
+    },
+  };
+};
+
+/** The deck's treble shoulder, or half-way out to it where it is rounded, clear of the rounding's own grip: how far it is tilted. */
+const tiltGrip = (job: Settled): Grip => {
+  const { deckWidth, tilt, shoulder } = job.bridge;
+  const x = deckWidth / (shoulder === 'sharp' ? 2 : 4);
+  return even({
+    id: 'tilt',
+    jobPath: 'bridge.tilt',
+    at: { x, y: -deckHeight(job, x) },
+    axis: up,
+    now: tilt,
+    rate: 1 / x,
+  });
+};
+
+/** What the upper line holds when a number of the bridge is another one; undefined where no such line can be. */
+const onTopLine = (job: Settled, jobPath: string, read: (line: Path) => number | undefined) => (value: number) => {
+  try {
+    return read(topLine(setAt(job, jobPath, value)));
+  } catch {
+    return undefined;
+  }
+};
+
+/** The segment of the upper line next to the deck on the treble side: the rounding of the shoulder, where that is rounded. */
+const behindDeck = ({ segments }: Path): Segment | undefined =>
+  segments[segments.findIndex((s) => segmentEnd(s).x > 0) + 1];
+
+/** Where the deck goes over into the rounding of its treble shoulder; none where that is sharp, or so blunt that nothing is rounded. */
+const shoulderGrips = (job: Settled): readonly Grip[] => {
+  const { shoulder, deckWidth } = job.bridge;
+  if (shoulder === 'sharp') return [];
+  const rounding = behindDeck(topLine(job));
+  if (rounding?.kind !== 'arc' || Math.abs(rounding.radius - shoulder) > hair) return [];
+  const at = segmentStart(rounding);
+  const reached = onTopLine(job, 'bridge.shoulder', (line) => {
+    const now = behindDeck(line);
+    return now && segmentStart(now).x;
+  });
+  const slope = (at.x - deckWidth / 2) / shoulder;
   return [
     {
-      id: 'topRadius',
-      jobPath: 'bridge.topRadius',
-      at: { x: -s, y: -profile.shoulderBass },
-      axis: up,
-      value: ({ y }) => {
-        const fall = Math.min(level + y, s);
-        return fall > 0 ? (s * s + fall * fall) / (2 * fall) : Number.POSITIVE_INFINITY;
-      },
+      id: 'shoulder',
+      jobPath: 'bridge.shoulder',
+      at,
+      axis: { x: -1, y: 0 },
+      value: ({ x }) => found(reached, x, shoulder, slope),
     },
   ];
 };
 
-const shoulders = ({ bridge }: Settled, { profile }: Design): readonly Grip[] =>
-  bridge.deckWidth >= bridge.length
+/** The middle of a hollow wing on the treble side: how deep its arc is. The place goes nearly evenly with the arc's curvature, so that is looked for. */
+const scoopGrips = (job: Settled): readonly Grip[] => {
+  const { bridge } = job;
+  const span = wingSpan(job, 1);
+  if (bridge.wing !== 'hollow' || span === undefined || span.fall <= 0) return [];
+  const x = (bridge.deckWidth + span.width) / 2;
+  const now = bridge.scoop === 'level' ? levelRadius(span) : bridge.scoop;
+  const reached = onTopLine(job, 'bridge.scoop', (line) => heightOn(line, x));
+  const slope = (span.width ** 2 + span.fall ** 2) / 8;
+  return [
+    {
+      id: 'scoop',
+      jobPath: 'bridge.scoop',
+      at: { x, y: heightOn(topLine(job), x) },
+      axis: up,
+      value: ({ y }) => 1 / found((bend) => (bend > 0 ? reached(1 / bend) : undefined), y, 1 / now, slope),
+    },
+  ];
+};
+
+/** The deck's width, on the underside below its treble shoulder, where the line of its dimension passes. */
+const deckEnd = (job: Settled): readonly Grip[] => {
+  const { bridge } = job;
+  const x = bridge.deckWidth / 2;
+  return bridge.deckWidth >= bridge.length
     ? []
     : [
         even({
           id: 'deckWidth',
           jobPath: 'bridge.deckWidth',
-          at: { x: bridge.deckWidth / 2, y: -profile.shoulderTreble },
+          at: { x, y: -undersideHeight(job, x) },
           axis: acrossPage,
           now: bridge.deckWidth,
           rate: 2,
         }),
       ];
+};
 
 /** The upper edges of the tips: one number for both, or one for each. */
 const tips = ({ bridge }: Settled, { profile }: Design): readonly Grip[] => {
@@ -72,32 +153,49 @@ const ridge = (job: Settled): readonly Grip[] => {
   return [even({ id: 'pyramidThickness', jobPath: 'bridge.pyramidThickness', at: { x, y: -y }, axis: up, now })];
 };
 
-/** The outer strings' undersides on the crown: the action that is wanted there. A computed setback moves with it, so its place is looked for. */
-const actions = (job: Settled, { strings }: Design): readonly Grip[] =>
-  (['bass', 'treble'] as const).map((side) => {
-    const k = side === 'bass' ? 0 : strings.length - 1;
-    const { acrossAtSaddle, heightAboveFretPlane } = strings[k] as SolvedString;
-    const jobPath = `action.${side}`;
-    const height = (action: number) => {
-      const solved = solve(setAt(job, jobPath, action));
-      return solved.ok ? solved.design.strings[k]?.heightAboveFretPlane : undefined;
-    };
-    return {
-      id: jobPath,
-      jobPath,
-      at: { x: acrossAtSaddle, y: -heightAboveFretPlane },
+/** The outer strings' undersides on the crown: the action that is wanted there, which moves a computed setback with it. */
+const actions = (job: Settled, design: Design): readonly Grip[] =>
+  (['bass', 'treble'] as const).map((side) =>
+    sought(job, design, {
+      id: `action.${side}`,
+      jobPath: `action.${side}`,
+      place: ({ strings }) => {
+        const { acrossAtSaddle, heightAboveFretPlane } = strings.at(side === 'bass' ? 0 : -1) as SolvedString;
+        return { x: acrossAtSaddle, y: -heightAboveFretPlane };
+      },
       axis: up,
+      now: job.action[side],
       // Some twice as much at the saddle as at fret 12.
-      value: ({ y }) => found(height, -y, job.action[side], 2),
-    };
-  });
+      slope: 2,
+    }),
+  );
+
+/** The end of a saddle in a slot that is open at both ends, whose length is the saddle's. */
+const saddleEnd = (job: Settled, design: Design): readonly Grip[] => {
+  const { slot } = job;
+  if (slot.ends !== 'through') return [];
+  const half = halfSaddle(design, 'across');
+  return [
+    even({
+      id: 'slot.length',
+      jobPath: 'slot.length',
+      at: { x: half, y: drop(floorRadius(job), half) - design.saddle.bottom },
+      axis: acrossPage,
+      now: slot.length,
+      rate: design.saddle.length / half,
+    }),
+  ];
+};
 
 /** Where the bridge and its saddle are taken hold of in the view from the tail; places as in that view, heights not stretched. */
 export const tailGrips = (job: Settled, design: Design): readonly Grip[] =>
   gripsForHand(
     [
-      ...radiusGrip(job, design),
-      ...shoulders(job, design),
+      radiusGrip(job, design),
+      tiltGrip(job),
+      ...deckEnd(job),
+      ...shoulderGrips(job),
+      ...scoopGrips(job),
       ...tips(job, design),
       ...ridge(job),
       ...(job.show.sectionAlong === 'saddle'
@@ -111,6 +209,7 @@ export const tailGrips = (job: Settled, design: Design): readonly Grip[] =>
             }),
           ]
         : []),
+      ...saddleEnd(job, design),
       ...actions(job, design),
     ],
     job,

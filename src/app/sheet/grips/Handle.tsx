@@ -6,7 +6,7 @@ import { fieldTitle } from '../../strings.ts';
 import { stands } from '../../typing.ts';
 import { useBench, useBenchState } from '../../use-bench.ts';
 import { words } from '../../words.ts';
-import { type Stride, snapped, stepped, stopped } from './step.ts';
+import { type Stride, snapped, startOf, stepped, stopped } from './step.ts';
 
 /** A hand that trembles has not dragged yet, px. */
 const still = 3;
@@ -72,7 +72,8 @@ export const Handle = ({ grip, scale, onActive, onHold, onType }: HandleProps) =
     })
     .join(', ');
   const first = pulls[0]?.field;
-  const now = getAt(job, jobPath);
+  const there = getAt(job, jobPath);
+  const now = typeof there === 'number' ? there : first && startOf(first, grip.value(at));
 
   const put = (values: readonly { readonly field: FieldInfo; readonly value: number }[]) => {
     const held = values.map(({ field, value }) => ({ path: field.path, value: stopped(field, value) }));
@@ -196,9 +197,9 @@ export const Handle = ({ grip, scale, onActive, onHold, onType }: HandleProps) =
     event.preventDefault();
     const pull = also && !isAcross ? pulls[1] : pulls[0];
     const { job: typed } = bench.getState();
-    const stand = ({ jobPath: path, value }: Pull): number => {
+    const stand = ({ jobPath: path, value, field }: (typeof pulls)[number]): number => {
       const there = getAt(typed, path);
-      return typeof there === 'number' ? there : value(at);
+      return typeof there === 'number' ? there : startOf(field, value(at));
     };
     const stride: Stride = shiftKey || key.startsWith('Page') ? 'large' : altKey ? 'fine' : 'usual';
     const way = pull && wayOf(key, pull);
@@ -224,7 +225,7 @@ export const Handle = ({ grip, scale, onActive, onHold, onType }: HandleProps) =
       aria-label={grip.isTwin ? words.hands.otherSide(name) : words.hands.onDrawing(name)}
       aria-valuemin={first?.min}
       aria-valuemax={first?.max}
-      aria-valuenow={typeof now === 'number' ? now : undefined}
+      aria-valuenow={now}
       aria-valuetext={said}
       aria-roledescription={also ? words.hands.point : undefined}
       transform={`translate(${at.x} ${at.y}) scale(${1 / scale})`}

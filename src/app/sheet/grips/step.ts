@@ -91,6 +91,9 @@ export const snapped = (field: FieldInfo, value: number, show: ShowUnits): numbe
   return rungs.reduce((best, rung) => (Math.abs(1 / rung - 1 / value) < Math.abs(1 / best - 1 / value) ? rung : best));
 };
 
-/** The value, stopped at the field's limits. */
-export const stopped = ({ min, max }: FieldInfo, value: number): number =>
-  Math.max(min ?? value, Math.min(max ?? value, value));
+/** The value, stopped at the field's limits; a radius without end is flat, where the field may be. */
+export const stopped = ({ min, max, word }: FieldInfo, value: number): number | 'flat' =>
+  value === Number.POSITIVE_INFINITY && word === 'flat' ? word : Math.max(min ?? value, Math.min(max ?? value, value));
+
+/** The number that a step or a slider begins from where a word stands for it. */
+export const startOf = ({ max }: FieldInfo, value: number): number => (Number.isFinite(value) ? value : (max ?? value));
