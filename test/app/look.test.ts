@@ -50,6 +50,15 @@ describe('looking closer', () => {
     expect(now.y).toBeCloseTo(to.y, 6);
   });
 
+  it.each(['three', 'above'] as const)('has the bridge in the middle where no place was chosen: %s', (name) => {
+    const laid = layingOf(name, demo, 3, 13);
+    const { marks, view } = lookAt(fitRoom({ ...laid, room }), { scale: 3.78 }, laid);
+    const outline = marks.flatMap((m) => (m.kind === 'path' && m.id.endsWith('bridge.outline') ? [m.path] : []));
+    const { minX, minY, maxX, maxY } = boundsOf(outline.slice(0, 1));
+    expect(view.left + view.width / 2).toBeCloseTo((minX + maxX) / 2, 9);
+    expect(view.top + view.height / 2).toBeCloseTo((minY + maxY) / 2, 9);
+  });
+
   it('moves with the hand, but never off the drawing', () => {
     const near = seen(closer(fitted, seen(undefined), 4, px));
     const by = seen(moved(fitted, near, { x: 30, y: -20 }));

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { openPage } from './harness.ts';
 import { desk, phone, text } from './page.ts';
 
+type Box = { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+
 const glass = (page: Page) => page.getByRole('application', { name: /^(Working drawing|From|Along)/ }).first();
 /** Px per mm at which the drawing is looked at. */
 const scale = async (page: Page) => Number(await glass(page).getAttribute('data-scale'));
@@ -142,5 +144,20 @@ describe('the tools', () => {
     await button(page, 'True size').click();
     await expect.poll(across).toBeCloseTo(156 * 4.125, 3);
     expect(await button(page, 'True size').getAttribute('aria-pressed')).toBe('true');
+  });
+
+  it('bring the bridge into the frame at true size where views stand about bare paper, and give the heights back', async () => {
+    const page = await openPage(desk);
+    await button(page, 'True size').click();
+    await button(page, 'It is as large as the card').click();
+    await expect.poll(() => button(page, 'True size').getAttribute('aria-pressed')).toBe('true');
+    const frame = (await glass(page).boundingBox()) as Box;
+    const bridge = await box(page, 'above.bridge.outline');
+    expect(bridge.x).toBeGreaterThan(frame.x);
+    expect(bridge.x + bridge.width).toBeLessThan(frame.x + frame.width);
+    expect(bridge.y + bridge.height / 2).toBeCloseTo(frame.y + frame.height / 2, 0);
+    expect(await page.getByLabel('Heights').inputValue()).toBe('1');
+    await button(page, 'Fit').click();
+    await expect.poll(() => page.getByLabel('Heights').inputValue()).toBe('3');
   });
 });

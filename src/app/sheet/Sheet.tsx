@@ -31,6 +31,8 @@ export const Sheet = () => {
   const stale = useBenchState((state) => !state.solved.ok);
   const focus = useBenchState((state) => state.pointed ?? state.focus);
   const [heights, setHeights] = useState(usualHeights);
+  /** How far heights were stretched before the drawing was shown at true size. */
+  const [heightsBefore, setHeightsBefore] = useState(usualHeights);
   const [name, setName] = useState<PictureName>('three');
   const [looks, setLooks] = useState<Readonly<Partial<Record<PictureName, Look>>>>({});
   const [hasTools, setTools] = useState(false);
@@ -50,7 +52,13 @@ export const Sheet = () => {
   // Where there is room for one view at a time, it is one of them.
   const alone = name === 'three' ? 'above' : name;
   const picture = hasThree ? name : alone;
-  const onLook = (look: Look | undefined) => setLooks((now) => ({ ...now, [picture]: look }));
+  const look = looks[picture];
+  const isTrue = screen !== undefined && look?.scale === screen.pxPerMm && heights === 1;
+  const onLook = (next: Look | undefined) => {
+    // Seen whole again, its heights are as they were.
+    if (next === undefined && isTrue) setHeights(heightsBefore);
+    setLooks((now) => ({ ...now, [picture]: next }));
+  };
   const onStep = (way: 1 | -1) => {
     if (inSight.current) onLook(closer(inSight.current.fitted, inSight.current.shown, step ** way));
   };
@@ -66,10 +74,9 @@ export const Sheet = () => {
     setName('tail');
     setBrought(brought + 1);
   };
-  const look = looks[picture];
-  const isTrue = screen !== undefined && look?.scale === screen.pxPerMm && heights === 1;
   /** As large as the bridge itself; what stood in the middle of the frame stays there. */
   const showTrue = (scale: number) => {
+    if (!isTrue) setHeightsBefore(heights);
     setHeights(1);
     onLook({ ...look, scale });
   };

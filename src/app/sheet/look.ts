@@ -1,5 +1,6 @@
 import type { Label } from '../../../geometry/drawing.ts';
 import { layOut } from '../../../geometry/layout.ts';
+import { boundsOf } from '../../../geometry/shape/bounds.ts';
 import type { Point } from '../../../geometry/shape/types.ts';
 import type { ViewName } from '../../../geometry/views/index.ts';
 import { inView, onDrawing, type Place, viewUnder } from '../../../geometry/views/place.ts';
@@ -7,7 +8,7 @@ import type { Fit, Fitted } from './fit.ts';
 
 /**
  * How closely a drawing is looked at: px per mm, and the place that stands in the middle of the frame, in a view's own true mm, so that it is the same place when the views are placed or
- * stretched otherwise. Without a place, the middle of the drawing.
+ * stretched otherwise. Without a place, the middle of the bridge from above, or of a drawing that does not show it so.
  */
 export interface Look {
   readonly scale: number;
@@ -29,6 +30,14 @@ const middleOf = ({ view }: Pick<Fitted, 'view'>): Point => ({
   x: view.left + view.width / 2,
   y: view.top + view.height / 2,
 });
+
+/** The middle of the bridge from above, mm; undefined where it is not drawn so. Between several views there may be bare paper. */
+const middleOfBridge = ({ marks }: Pick<Fitted, 'marks'>): Point | undefined => {
+  const outline = marks.find(({ id }) => id === 'bridge.outline' || id === 'above.bridge.outline');
+  if (outline?.kind !== 'path') return undefined;
+  const { minX, minY, maxX, maxY } = boundsOf([outline.path]);
+  return { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
+};
 
 /** A place kept on a fitted drawing, mm. */
 const keptOn = ({ view: { left, top, width, height } }: Pick<Fitted, 'view'>, { x, y }: Point): Point => ({
@@ -121,8 +130,9 @@ export const lookAt = (
 ): Fitted => {
   const scale = look === undefined ? fitted.scale : scaleWithin(fitted, look.scale);
   const place = look?.at && fitted.places[look.at.view];
+  const begun = (look !== undefined && middleOfBridge(fitted)) || middleOf(fitted);
   // Another job's drawing may lie elsewhere.
-  const middle = look?.at && place ? keptOn(fitted, onDrawing(place, look.at.point)) : middleOf(fitted);
+  const middle = look?.at && place ? keptOn(fitted, onDrawing(place, look.at.point)) : begun;
   const height = options.exactly ?? Math.max(fitted.height, options.high ?? 0);
   const view = { width: fitted.width / scale, height: height / scale };
   return {
