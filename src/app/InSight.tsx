@@ -63,7 +63,7 @@ export const InSight = () => {
   const focus = useBenchState((state) => state.focus);
   const drafts = useBenchState((state) => state.drafts);
   // While a hand drags a number, no field is typed at.
-  const solved = useStill(useBenchState((state) => state.solved));
+  const solved = useStill((state) => state.solved);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: each of these can change what stands above or under the field
   useEffect(() => {

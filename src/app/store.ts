@@ -10,7 +10,7 @@ import {
 import { applyChanges, type Change, isSame } from '../../geometry/changes.ts';
 import { applies, fieldAt, getAt, setAt } from '../../geometry/fields.ts';
 import { type Job, stringCount } from '../../geometry/job.ts';
-import { type ReadJob, readJob, writeJob } from '../../geometry/job-file.ts';
+import { type ReadJob, readJob } from '../../geometry/job-file.ts';
 import { formatQuantity } from '../../geometry/units.ts';
 import { begin, settle } from './begin.ts';
 import { freshId } from './keep/fresh-id.ts';
@@ -25,7 +25,7 @@ import { words } from './words.ts';
 
 export type { Beginning, Built, Draft, Notice, State, Step } from './state.ts';
 
-const sameJob = (a: Job, b: Job | undefined): boolean => b !== undefined && (a === b || writeJob(a) === writeJob(b));
+const sameJob = (a: Job, b: Job | undefined): boolean => b !== undefined && isSame(a, b);
 
 const without = <T>(record: Readonly<Record<string, T>>, key: string): Readonly<Record<string, T>> =>
   Object.fromEntries(Object.entries(record).filter(([other]) => other !== key));
@@ -128,7 +128,7 @@ export const createBench = (beginning: Beginning) => {
       const { drafts, entry: begun, job, isFresh, solved, built, past, future } = get();
       const entry = begun?.path === path ? begun : { path, job, isFresh, solved, built, past, future };
       const dragged = values.reduce((so, { path: at, value }) => setAt(so, at, value), entry.job);
-      const left = Object.fromEntries(Object.entries(drafts).filter(([at]) => !values.some((one) => one.path === at)));
+      const left = values.reduce((so, { path: at }) => (Object.hasOwn(so, at) ? without(so, at) : so), drafts);
       set({ entry });
       change(dragged, path, name, left, entry);
       // The drawing stays as the hand last had it.

@@ -1,12 +1,18 @@
 import { createContext, useContext } from 'react';
 import { type StoreApi, useStore } from 'zustand';
-import type { State } from './state.ts';
+import type { Built, State } from './state.ts';
 import type { Bench } from './store.ts';
 
 /** The bench; until it is whole, its state alone. */
 export const BenchContext = createContext<Bench | StoreApi<State> | undefined>(undefined);
 
-const useStateOrBench = (): Bench | StoreApi<State> => {
+/** The bench's state as a part of the page follows it, where that is not at each change; see `Resting`. */
+export const FollowedContext = createContext<
+  Pick<StoreApi<State>, 'getState' | 'subscribe' | 'getInitialState'> | undefined
+>(undefined);
+
+/** The bench, or its state alone. Throws where neither is provided. */
+export const useStateOrBench = (): Bench | StoreApi<State> => {
   const bench = useContext(BenchContext);
   if (bench === undefined) throw new Error('There is no bench here: wrap the part in a BenchContext.');
   return bench;
@@ -20,4 +26,10 @@ export const useBench = (): Bench => {
 };
 
 /** Something of the bench's state, and a new rendering when it changes. */
-export const useBenchState = <T>(select: (state: State) => T): T => useStore(useStateOrBench(), select);
+export const useBenchState = <T>(select: (state: State) => T): T => {
+  const bench = useStateOrBench();
+  return useStore(useContext(FollowedContext) ?? bench, select);
+};
+
+/** The last numbers of the job that could be built. */
+export const useBuilt = (): Built | undefined => useBenchState((state) => state.built);

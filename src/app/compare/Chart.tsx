@@ -1,4 +1,4 @@
-import { memo, useId, useMemo, useRef } from 'react';
+import { useId, useMemo, useRef } from 'react';
 import { shortName } from '../../../geometry/names.ts';
 import { gapLine, gapOver } from '../../../geometry/saddle/gap.ts';
 import type { Point } from '../../../geometry/shape/types.ts';
@@ -43,7 +43,7 @@ const rowOf = (k: number, places: readonly number[]): number =>
   places.some((x, n) => n > 0 && x - (places[n - 1] ?? 0) < 34) ? k % 2 : 0;
 
 /** The gap between crown and bridge top along the saddle, a line for each design; and the same in numbers. */
-export const Chart = memo(({ designs }: { designs: readonly Compared[] }) => {
+export const Chart = ({ designs }: { designs: readonly Compared[] }) => {
   const id = useId();
   const box = useRef<HTMLDivElement>(null);
   const width = useRoom(box)?.width ?? 600;
@@ -186,4 +186,4 @@ export const Chart = memo(({ designs }: { designs: readonly Compared[] }) => {
       </details>
     </figure>
   );
-});
+};

@@ -1,12 +1,14 @@
-import { useDeferredValue, useEffect, useMemo, useState } from 'react';
+import { type ComponentProps, type ComponentType, useEffect, useMemo, useState } from 'react';
 import { freeLetters } from '../../../geometry/alternatives.ts';
+import type { Job } from '../../../geometry/job.ts';
 import { letters } from '../../../geometry/schema/alternatives.ts';
 import { fieldId } from '../numbers/use-field.ts';
+import { Resting } from '../Resting.tsx';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { Chart } from './Chart.tsx';
 import './compare.css';
-import { designsOf } from './designs.ts';
+import { type Compared, designsOf } from './designs.ts';
 import { List } from './List.tsx';
 import { Radii } from './Radii.tsx';
 import { Smalls } from './Smalls.tsx';
@@ -14,17 +16,25 @@ import { Table } from './Table.tsx';
 
 const says = words.compare;
 
-/** The alternatives: kept, named and exchanged; beside each other; in a table of what differs; and as gaps along the saddle. */
-export const Compare = () => {
-  const bench = useBench();
+/** One way to see the designs beside each other. */
+const Shown = ({ of: Part }: { of: ComponentType<{ job: Job; designs: readonly Compared[] }> }) => {
   const job = useBenchState((state) => state.job);
   const solved = useBenchState((state) => state.solved);
   const designs = useMemo(() => designsOf({ job, solved }), [job, solved]);
-  // What is typed comes first; what stands beside each other follows as soon as there is time.
-  const seen = useDeferredValue(designs);
-  const seenJob = useDeferredValue(job);
-  const isFull = freeLetters(job).length === 0;
-  const hasOthers = designs.length > 1;
+  return <Part job={job} designs={designs} />;
+};
+
+const Beside = ({ of }: ComponentProps<typeof Shown>) => (
+  <Resting>
+    <Shown of={of} />
+  </Resting>
+);
+
+/** The alternatives: kept, named and exchanged; beside each other; in a table of what differs; and as gaps along the saddle. */
+export const Compare = () => {
+  const bench = useBench();
+  const isFull = useBenchState(({ job }) => freeLetters(job).length === 0);
+  const hasOthers = useBenchState(({ job }) => job.alternatives.list.length > 0);
   const [added, setAdded] = useState<{ readonly letter: string | undefined }>();
   // What was just kept is named next.
   useEffect(() => {
@@ -42,11 +52,11 @@ export const Compare = () => {
       </div>
       {hasOthers && (
         <>
-          <List designs={designs} />
+          <List />
           <h3>{says.beside}</h3>
-          <Smalls designs={seen} />
-          <Table job={seenJob} designs={seen} />
-          <Chart designs={seen} />
+          <Beside of={Smalls} />
+          <Beside of={Table} />
+          <Beside of={Chart} />
         </>
       )}
     </section>

@@ -1,10 +1,11 @@
 import { useRef } from 'react';
+import type { Letter } from '../../../geometry/alternatives.ts';
 import { fieldAt } from '../../../geometry/fields.ts';
+import { solvedAlternatives } from '../alternatives.ts';
 import { saysId, useField } from '../numbers/use-field.ts';
 import { Sample } from '../sheet/Alternatives.tsx';
-import { useBench } from '../use-bench.ts';
+import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
-import type { Compared } from './designs.ts';
 
 const says = words.compare;
 
@@ -25,15 +26,36 @@ const Name = ({ path, label }: { path: string; label: string }) => {
   );
 };
 
+/** What keeps a design from being built, where something does. */
+const Unbuilt = ({ letter }: { letter: Letter | undefined }) => {
+  const problems = useBenchState(({ job, solved }) => {
+    const own = letter === undefined ? solved : solvedAlternatives(job).find((one) => one.letter === letter)?.solved;
+    return own?.ok === false ? own.problems : undefined;
+  });
+  return (
+    problems && (
+      <div className="why">
+        <p>{says.unbuilt}</p>
+        <ul>
+          {problems.map(({ path, says: why }) => (
+            <li key={`${path} ${why}`}>{why}</li>
+          ))}
+        </ul>
+      </div>
+    )
+  );
+};
+
 /** Every design by its letter, to be named, put in the present one's place or removed; what keeps one from being built stands with it. */
-export const List = ({ designs }: { designs: readonly Compared[] }) => {
+export const List = () => {
   const bench = useBench();
+  const others = useBenchState(({ job }) => job.alternatives.list);
   const list = useRef<HTMLUListElement>(null);
   /** What was pressed may be gone: the focus goes to the present design’s name. */
   const done = () => list.current?.querySelector('input')?.focus();
   return (
     <ul className="designs" ref={list}>
-      {designs.map(({ letter, solved }) => (
+      {[undefined, ...others.map(({ id }) => id)].map((letter) => (
         <li key={letter ?? ''} data-now={letter === undefined}>
           <strong className="head">
             {letter ?? says.presentHead} {letter !== undefined && <Sample letter={letter} />}
@@ -59,16 +81,7 @@ export const List = ({ designs }: { designs: readonly Compared[] }) => {
               </button>
             </span>
           )}
-          {!solved.ok && (
-            <div className="why">
-              <p>{says.unbuilt}</p>
-              <ul>
-                {solved.problems.map((problem) => (
-                  <li key={`${problem.path} ${problem.says}`}>{problem.says}</li>
-                ))}
-              </ul>
-            </div>
-          )}
+          <Unbuilt letter={letter} />
         </li>
       ))}
     </ul>

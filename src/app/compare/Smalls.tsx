@@ -1,4 +1,4 @@
-import { memo, useId, useMemo } from 'react';
+import { useId, useMemo } from 'react';
 import type { Drawing, Primitive } from '../../../geometry/drawing.ts';
 import { boundsOfPrimitives, layOut } from '../../../geometry/layout.ts';
 import type { Bounds } from '../../../geometry/shape/types.ts';
@@ -64,7 +64,7 @@ const Small = ({ primitives, box, title }: { primitives: readonly Primitive[]; b
 };
 
 /** The designs beside each other, small and on one scale: across at the saddle with its crown, and from above. One that cannot be built says why in its list above. */
-export const Smalls = memo(({ designs }: { designs: readonly Compared[] }) => {
+export const Smalls = ({ designs }: { designs: readonly Compared[] }) => {
   const all = useMemo(
     () => designs.flatMap((one) => (one.solved.ok ? [{ ...one, built: one.solved, drawn: drawn(one.solved) }] : [])),
     [designs],
@@ -98,4 +98,4 @@ export const Smalls = memo(({ designs }: { designs: readonly Compared[] }) => {
       </ul>
     </>
   );
-});
+};

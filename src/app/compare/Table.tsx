@@ -1,4 +1,3 @@
-import { memo } from 'react';
 import { differences } from '../../../geometry/alternatives.ts';
 import type { Job } from '../../../geometry/job.ts';
 import type { ShowUnits } from '../../../geometry/units.ts';
@@ -16,7 +15,7 @@ const cellText = ({ field }: Values, value: number | string | undefined, show: S
   value === undefined ? says.none : stands(field, value, show);
 
 /** What differs between the designs, and only that; then what comes of each. The present one's column is marked. */
-export const Table = memo(({ job, designs }: { job: Job; designs: readonly Compared[] }) => {
+export const Table = ({ job, designs }: { job: Job; designs: readonly Compared[] }) => {
   const rows = differences(job);
   return (
     <section
@@ -85,4 +84,4 @@ export const Table = memo(({ job, designs }: { job: Job; designs: readonly Compa
       </table>
     </section>
   );
-});
+};

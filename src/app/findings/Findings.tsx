@@ -1,11 +1,10 @@
-import { useCallback, useMemo, useRef, useState } from 'react';
+import { useCallback, useRef, useState } from 'react';
 import type { Finding, Level } from '../../../geometry/checks/check.ts';
 import type { CheckId } from '../../../geometry/checks/ranges.ts';
 import { neckOf } from '../outcome/neck-of.ts';
 import { Refused } from '../sheet/Refused.tsx';
 import { useStill } from '../sheet/use-still.ts';
-import type { Built } from '../store.ts';
-import { useBenchState } from '../use-bench.ts';
+import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { findingsOf } from './findings-of.ts';
 import { Item } from './Item.tsx';
@@ -19,30 +18,36 @@ const listOf = ({ level }: Finding) => (level === 'right' ? 'right' : 'open');
 
 const none: readonly Finding[] = [];
 
-const List = ({ built, isStale }: { built: Built; isStale: boolean }) => {
-  const asked = useStill(useBenchState((state) => state.job));
-  const findings = useMemo(() => findingsOf(built), [built]);
-  const advised = useAdvice(asked, isStale ? none : findings);
+const List = ({ isStale }: { isStale: boolean }) => {
+  const bench = useBench();
+  const findings = useBenchState(({ built }) => (built === undefined ? none : findingsOf(built)));
+  // Advice is looked for once a hand lets go of its number.
+  const asked = useStill((state) => state.job);
+  const found = useStill(({ built, solved }) => (built === undefined || !solved.ok ? none : findingsOf(built)));
+  const isHeld = useBenchState(({ held }) => held !== undefined);
+  const advised = useAdvice(asked, found);
   const counts = useRef<HTMLParagraphElement>(null);
   // While its range is typed at, a finding stays where it was, whatever it becomes.
   const [ranged, setRanged] = useState<Readonly<Partial<Record<CheckId, 'right' | 'open'>>>>({});
   const [order, setOrder] = useState<readonly CheckId[]>([]);
-  const isHeld = Object.values(ranged).some((list) => list !== undefined);
+  const isTyped = Object.values(ranged).some((list) => list !== undefined);
   const toCounts = useCallback(() => counts.current?.focus(), []);
   const onRange = useCallback(
     (check: CheckId) => {
-      const finding = findings.find((one) => one.check === check);
+      const { built } = bench.getState();
+      const now = built === undefined ? none : findingsOf(built);
+      const finding = now.find((one) => one.check === check);
       if (finding === undefined) return;
       const list = listOf(finding);
       // Closed, it goes to the list that it belongs in now, and its button with it.
       if ((ranged[check] ?? list) !== list) toCounts();
-      if (!isHeld) setOrder(findings.map((one) => one.check));
+      if (!isTyped) setOrder(now.map((one) => one.check));
       setRanged({ ...ranged, [check]: ranged[check] === undefined ? list : undefined });
     },
-    [findings, ranged, isHeld, toCounts],
+    [bench, ranged, isTyped, toCounts],
   );
   const itemsOf = (list: 'right' | 'open') =>
-    (isHeld ? [...findings].sort((a, b) => order.indexOf(a.check) - order.indexOf(b.check)) : findings)
+    (isTyped ? [...findings].sort((a, b) => order.indexOf(a.check) - order.indexOf(b.check)) : findings)
       .filter((finding) => (ranged[finding.check] ?? listOf(finding)) === list)
       .map((finding) => (
         <Item
@@ -50,6 +55,7 @@ const List = ({ built, isStale }: { built: Built; isStale: boolean }) => {
           finding={finding}
           advice={advised.of[finding.check]}
           isStale={isStale}
+          isHeld={isHeld}
           isRangeOpen={ranged[finding.check] !== undefined}
           onRange={onRange}
           onDone={toCounts}
@@ -78,17 +84,20 @@ const List = ({ built, isStale }: { built: Built; isStale: boolean }) => {
 
 /** What the checks say of the last numbers that could be built: worst first, with ways out. */
 export const Findings = () => {
-  const built = useStill(useBenchState((state) => state.built));
-  const isStale = useStill(useBenchState((state) => !state.solved.ok));
-  const neck = useBenchState((state) => neckOf(state.job));
+  const isBuilt = useBenchState((state) => state.built !== undefined);
+  const isStale = useBenchState((state) => !state.solved.ok);
+  const verdict = useBenchState((state) => {
+    const neck = neckOf(state.job);
+    return neck && neck.neck.says !== 'bridge' ? neck.says : undefined;
+  });
   return (
     <section className="findings" aria-labelledby="findings-title" data-stale={isStale}>
       <h2 id="findings-title">{says.label}</h2>
-      {neck && neck.neck.says !== 'bridge' && <p className="verdict">{neck.says}</p>}
-      {isStale && <p className="stale">{built ? words.outcome.stale : says.none}</p>}
-      {isStale && built && <p>{says.waysLater}</p>}
+      {verdict !== undefined && <p className="verdict">{verdict}</p>}
+      {isStale && <p className="stale">{isBuilt ? words.outcome.stale : says.none}</p>}
+      {isStale && isBuilt && <p>{says.waysLater}</p>}
       <Refused />
-      {built && <List built={built} isStale={isStale} />}
+      {isBuilt && <List isStale={isStale} />}
     </section>
   );
 };

@@ -42,6 +42,8 @@ interface ItemProps {
   readonly advice: readonly Advice[] | undefined;
   /** The numbers typed cannot be built: no way out is looked for. */
   readonly isStale: boolean;
+  /** A hand holds a number: the ways out are those from before it was moved, till it lets go. */
+  readonly isHeld: boolean;
   readonly isRangeOpen: boolean;
   /** Opens or closes the range of a check. */
   readonly onRange: (check: CheckId) => void;
@@ -49,8 +51,16 @@ interface ItemProps {
   readonly onDone: () => void;
 }
 
+/** Whether two findings read alike. */
+const readsAlike = (a: Finding, b: Finding): boolean =>
+  a.says === b.says && a.level === b.level && a.range === b.range && a.means === b.means && a.source === b.source;
+
+/** A finding is made anew with each change of the job; its item only where it reads otherwise. */
+const isAlike = ({ finding: a, ...before }: ItemProps, { finding: b, ...now }: ItemProps): boolean =>
+  readsAlike(a, b) && (Object.keys(now) as (keyof typeof now)[]).every((key) => before[key] === now[key]);
+
 /** One finding. One that is right is told in a line; the others say what they mean, where the range comes from, and what would bring them right. */
-export const Item = memo(({ finding, advice, isStale, isRangeOpen, onRange, onDone }: ItemProps) => {
+export const Item = memo(({ finding, advice, isStale, isHeld, isRangeOpen, onRange, onDone }: ItemProps) => {
   const { check, level, title, means, range, source } = finding;
   return (
     <li className="finding" data-check={check} data-level={level}>
@@ -81,7 +91,7 @@ export const Item = memo(({ finding, advice, isStale, isRangeOpen, onRange, onDo
             ) : advice.length === 0 ? (
               <p>{says.noWay}</p>
             ) : (
-              <ul className="ways" aria-label={says.ways(title)}>
+              <ul className="ways" aria-label={says.ways(title)} data-wait={isHeld}>
                 {advice.map((way) => (
                   <Way key={way.says} way={way} title={title} onDone={onDone} />
                 ))}
@@ -92,4 +102,4 @@ export const Item = memo(({ finding, advice, isStale, isRangeOpen, onRange, onDo
       </div>
     </li>
   );
-});
+}, isAlike);

@@ -1,16 +1,23 @@
-import type { Built } from '../store.ts';
+import type { Level } from '../../../geometry/checks/check.ts';
+import type { State } from '../state.ts';
+import { useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { findingsOf } from './findings-of.ts';
 
 const says = words.findings;
 
+const countOf =
+  (level: Level) =>
+  ({ built }: State): number =>
+    built === undefined ? 0 : findingsOf(built).filter((finding) => finding.level === level).length;
+
 /** How many checks are not right, and the way to them: for where they lie out of sight. */
-export const Summary = ({ built }: { built: Built }) => {
-  const findings = findingsOf(built);
-  const count = (level: string) => findings.filter((finding) => finding.level === level).length;
+export const Summary = () => {
+  const wrong = useBenchState(countOf('wrong'));
+  const doubtful = useBenchState(countOf('doubtful'));
   return (
     <p className="summary">
-      <a href="#findings-title">{says.summary(count('wrong'), count('doubtful'))}</a>
+      <a href="#findings-title">{says.summary(wrong, doubtful)}</a>
     </p>
   );
 };

@@ -1,5 +1,6 @@
 import { Fragment } from 'react';
 import { applies, type FieldGroup, fieldGroups } from '../../../geometry/fields.ts';
+import { Resting } from '../Resting.tsx';
 import { useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { Field } from './Field.tsx';
@@ -87,7 +88,9 @@ export const Numbers = () => {
     <section className="numbers" aria-label={words.numbers.label}>
       <div className="groups">
         {groups.map((group) => (
-          <Group key={group.id} group={group} />
+          <Resting key={group.id}>
+            <Group group={group} />
+          </Resting>
         ))}
       </div>
     </section>

@@ -1,12 +1,15 @@
 import { shortName } from '../../../geometry/names.ts';
-import type { Built } from '../store.ts';
+import { useBuilt } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { gaugeName, missText } from './gauge-text.ts';
 
 const says = words.outcome;
 
 /** How far a crown of each gauge misses the wanted heights. */
-export const Gauges = ({ built: { job, design } }: { built: Built }) => {
+export const Gauges = () => {
+  const built = useBuilt();
+  if (built === undefined) return null;
+  const { job, design } = built;
   const { show } = job;
   const unit = show.length === 'mm' ? 'mm' : 'in';
   return (

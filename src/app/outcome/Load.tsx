@@ -1,7 +1,7 @@
 import { helds } from '../../../geometry/bridge/held.ts';
 import { figureAt } from '../../../geometry/figures/index.ts';
 import { FigureValue } from '../figures/Figure.tsx';
-import type { Built } from '../store.ts';
+import { useBuilt } from '../use-bench.ts';
 import { words } from '../words.ts';
 
 const says = words.outcome;
@@ -9,7 +9,9 @@ const capital = (text: string) => `${text[0]?.toUpperCase()}${text.slice(1)}`;
 const rows = ['down', 'moment', 'meanStress', 'rearStress', 'meanShear'] as const;
 
 /** The load on the glue line, for each way in which the strings can be held; the job's own marked. */
-export const Load = ({ built }: { built: Built }) => {
+export const Load = () => {
+  const built = useBuilt();
+  if (built === undefined) return null;
   const now = built.job.plate.state === 'worn' ? 'wornPlate' : 'pins';
   return (
     <>

@@ -3,8 +3,7 @@ import { figureAt } from '../../../geometry/figures/index.ts';
 import type { NeckOrBridge } from '../../../geometry/instrument/neck.ts';
 import { Fact, Row } from '../figures/Fact.tsx';
 import { valueText } from '../figures/figure-text.ts';
-import type { Built } from '../store.ts';
-import { useBenchState } from '../use-bench.ts';
+import { useBenchState, useBuilt } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { neckOf, unread } from './neck-of.ts';
 
@@ -19,8 +18,10 @@ const values = {
   resetOffHeel: ({ reset }: NeckOrBridge) => reset.offHeel,
 };
 
-/** Neck or bridge: what suits the neck as it is, and what a reset would take. Its numbers can be asked how they came about where the job could be built. */
-export const Neck = ({ built }: { built: Built | undefined }) => {
+/** Neck or bridge: what suits the neck as it is, and what a reset would take. Its numbers can be asked how they came about where the numbers typed could be built. */
+export const Neck = ({ isStale }: { isStale: boolean }) => {
+  const lastBuilt = useBuilt();
+  const built = isStale ? undefined : lastBuilt;
   const job = useBenchState((state) => state.job);
   const found = neckOf(job);
   const missing = unread(job);

@@ -4,6 +4,7 @@ import { lifeLeft } from '../../../geometry/saddle/life.ts';
 import { FigureValue } from '../figures/Figure.tsx';
 import { LifeValue } from '../figures/LifeValue.tsx';
 import type { Built } from '../store.ts';
+import { useBuilt } from '../use-bench.ts';
 import { words } from '../words.ts';
 
 const says = words.outcome;
@@ -14,16 +15,16 @@ const unitOf = (kind: string, { job: { show } }: Built): string =>
 
 /** A table of figures with a row for each string, bass first; each can be asked how it came about. */
 export const PerString = ({
-  built,
   title,
   ids,
   sums,
 }: {
-  built: Built;
   title: string;
   ids: readonly string[];
   sums?: readonly string[];
 }) => {
+  const built = useBuilt();
+  if (built === undefined) return null;
   const columns = ids.flatMap((id) => figureAt(id) ?? []);
   const limits = ids.includes('lifeLeft') ? lifeLeft(built.job, built.design).map(({ limit }) => limit) : [];
   return (

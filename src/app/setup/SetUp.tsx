@@ -14,8 +14,8 @@ export const SetUp = () => {
   const bench = useBench();
   const adder = useRef<HTMLButtonElement>(null);
   const log = useBenchState((state) => state.job.setup.log);
-  const built = useStill(useBenchState((state) => state.built));
-  const isStale = useStill(useBenchState((state) => !state.solved.ok));
+  const built = useStill((state) => state.built);
+  const isStale = useStill((state) => !state.solved.ok);
   const outcomes = useMemo(() => (built === undefined ? [] : setUp(built.job, built.design)), [built]);
   /** A new reading begins with its first string. */
   const add = () => {

@@ -5,19 +5,24 @@ import { words } from '../words.ts';
 /** Which alternatives lie over the drawing: the key to their lines, and the way to show and hide each. */
 export const Alternatives = () => {
   const bench = useBench();
-  const job = useBenchState((state) => state.job);
+  const list = useBenchState((state) => state.job.alternatives.list);
   const folds = useBenchState((state) => state.folds);
-  const all = solvedAlternatives(job);
-  if (all.length === 0) return null;
+  const unbuilt = useBenchState(({ job }) =>
+    solvedAlternatives(job)
+      .filter(({ solved }) => !solved.ok)
+      .map(({ letter }) => letter)
+      .join(),
+  ).split(',');
+  if (list.length === 0) return null;
   return (
     <fieldset className="over">
       <legend>{words.compare.over}</legend>
-      {all.map(({ letter, name, solved }) => (
+      {list.map(({ id: letter, name }) => (
         <label key={letter} title={words.compare.called(letter, name)}>
           <input
             type="checkbox"
-            checked={solved.ok && folds[overKey(letter)] !== false}
-            disabled={!solved.ok}
+            checked={!unbuilt.includes(letter) && folds[overKey(letter)] !== false}
+            disabled={unbuilt.includes(letter)}
             aria-label={words.compare.showOver(letter, name)}
             onChange={({ target }) => bench.fold(overKey(letter), target.checked)}
           />

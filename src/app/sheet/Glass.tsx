@@ -8,7 +8,7 @@ import { type Look, lookAt, steadyLook } from './look.ts';
 import { Picture } from './Picture.tsx';
 
 /** What lies over a drawing as it is looked at, and the element that it lies in. */
-export type Over = (shown: Fitted, box: RefObject<HTMLElement | null>) => ReactNode;
+export type Over = (built: Built, shown: Fitted, box: RefObject<HTMLElement | null>) => ReactNode;
 
 /** A drawing as it fits its room, and as it is looked at. */
 export interface InSight {
@@ -71,7 +71,7 @@ export const Glass = ({ fitted, laying, high = 0, look, onLook, inSight, over, i
         hasHands={isShown && over === undefined}
         onHold={(view) => setSteady({ look: steadyLook(shown, view), height: shown.height })}
       />
-      {isShown && over?.(shown, box)}
+      {isShown && over?.(drawing.built, shown, box)}
       {parts && <parts.Looking {...{ box, fitted, shown, look, onLook }} />}
     </div>
   );

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { Text } from '../../../geometry/drawing.ts';
 import { benchOrder, fieldAt, getAt } from '../../../geometry/fields.ts';
 import { type Grip, gripsOf, putOnSheet } from '../../../geometry/views/grips/index.ts';
@@ -80,10 +80,34 @@ export const Hands = ({ built, fitted, onHold, onType }: HandsProps) => {
     return p.kind === 'text' && path !== undefined ? [{ text: p, path }] : [];
   });
   const withGrip = new Set(grips.map(({ grip }) => grip.jobPath));
-  const find = (path: string, gripId: string): string => {
-    const spot = spots.find((one) => one.path === path);
-    return spot ? `[data-spot="${spot.text.id}"]` : `[data-grip="${gripId}"]`;
-  };
+  // What is told of a handle is always of the drawing as it is now, so that none is rendered anew while it stays where it is.
+  const now = useRef({ grips, spots, onHold, onType });
+  useLayoutEffect(() => {
+    now.current = { grips, spots, onHold, onType };
+  });
+  const tell = useMemo(() => {
+    const find = (id: string) => now.current.grips.find(({ grip }) => grip.id === id);
+    const spotOf = (id: string) => `[data-spot="${id}"]`;
+    return {
+      latest: (id: string) => find(id)?.grip,
+      onActive: (id: string, isActive: boolean, isStopped = false) =>
+        setActive((was) => {
+          if (!isActive) return was?.id === id ? undefined : was;
+          return was?.id === id && was.isStopped === isStopped ? was : { id, isStopped };
+        }),
+      onHold: (id: string) => {
+        const put = find(id);
+        if (put) now.current.onHold(put.view);
+      },
+      /** A number is typed where it stands, or over its grip where it stands nowhere. */
+      onType: (id: string) => {
+        const path = find(id)?.grip.jobPath;
+        const spot = now.current.spots.find((one) => one.path === path);
+        if (path !== undefined) now.current.onType(path, spot ? spotOf(spot.text.id) : `[data-grip="${id}"]`);
+      },
+      onOpen: (path: string, spot: string) => now.current.onType(path, spotOf(spot)),
+    };
+  }, []);
   // What no key stops at lies under all else, so that no grip is covered by it.
   const layer = ({ path, spot }: { readonly path: string; readonly spot: unknown }): number =>
     spot !== undefined && withGrip.has(path) ? 0 : 1;
@@ -110,20 +134,17 @@ export const Hands = ({ built, fitted, onHold, onType }: HandsProps) => {
             path={path}
             scale={scale}
             hasGrip={withGrip.has(path)}
-            onOpen={() => onType(path, `[data-spot="${spot.text.id}"]`)}
+            onOpen={tell.onOpen}
           />
         ) : (
           <Handle
             key={`grip ${put.grip.id}`}
             grip={put.grip}
             scale={scale}
-            onActive={(isActive, isStopped = false) =>
-              setActive((now) =>
-                isActive ? { id: put.grip.id, isStopped } : now?.id === put.grip.id ? undefined : now,
-              )
-            }
-            onHold={() => onHold(put.view)}
-            onType={() => onType(path, find(path, put.grip.id))}
+            latest={tell.latest}
+            onActive={tell.onActive}
+            onHold={tell.onHold}
+            onType={tell.onType}
           />
         ),
       )}

@@ -7,6 +7,7 @@ import { usualHeights } from './Heights.tsx';
 import { layingOf, type PictureName } from './laying.ts';
 import { sayViews } from './says.ts';
 import type { Shown } from './shown.ts';
+import { useOthers } from './use-others.ts';
 
 interface Props extends Shown, Looked {
   readonly name: PictureName;
@@ -18,7 +19,8 @@ interface Props extends Shown, Looked {
 }
 
 /** One picture, of the three views together or of one of them, as large as the room lets it be. */
-export const OnePicture = ({ name, built, others, room, text, heights, focus, high, onLeast, ...looked }: Props) => {
+export const OnePicture = ({ name, built, room, text, heights, focus, high, onLeast, ...looked }: Props) => {
+  const others = useOthers(built);
   const seed = useRef<number>(undefined);
   const laying = useMemo(() => layingOf(name, built, heights, text, others), [name, built, heights, text, others]);
   const fitted = useMemo(() => fitRoom({ ...laying, room, seed: seed.current }), [laying, room]);

@@ -8,8 +8,8 @@ import { useStill } from './use-still.ts';
 /** What keeps the numbers from being built, each with the way to its field: in one line that opens, where the room is the fields’. */
 export const Problems = () => {
   const bench = useBench();
-  const job = useBenchState((state) => state.job);
-  const solved = useStill(useBenchState((state) => state.solved));
+  const job = useStill((state) => state.job);
+  const solved = useStill((state) => state.solved);
   const isDrawn = useBenchState((state) => state.built !== undefined);
   const isRoomy = useMedia(roomy);
   const problems = solved.ok ? [] : solved.problems;

@@ -1,6 +1,7 @@
-import { type CSSProperties, useMemo, useRef, useState } from 'react';
+import { type CSSProperties, type ReactNode, useMemo, useRef, useState } from 'react';
 import { firstWords as words } from '../first-words.ts';
-import { useBenchState } from '../use-bench.ts';
+import type { Built } from '../state.ts';
+import { useBenchState, useBuilt } from '../use-bench.ts';
 import { roomy, three, useMedia } from '../use-media.ts';
 import { useParts } from '../use-parts.ts';
 import type { InSight, Over } from './Glass.tsx';
@@ -11,7 +12,6 @@ import { OnePicture } from './OnePicture.tsx';
 import { Toolbar } from './Toolbar.tsx';
 import { noTools, type Tool, type ToolState } from './tools/tools.ts';
 import { useScreen } from './tools/use-screen.ts';
-import { useOthers } from './use-others.ts';
 import { useRoom } from './use-room.ts';
 import { useSeenHeight } from './use-seen.ts';
 import { ViewStrip } from './ViewStrip.tsx';
@@ -20,6 +20,12 @@ import { ViewStrip } from './ViewStrip.tsx';
 const large = 13.5;
 const small = 13;
 
+/** What is rendered anew with the last numbers that could be built. */
+const OfBuilt = ({ children }: { children: (built: Built) => ReactNode }) => {
+  const built = useBuilt();
+  return built && children(built);
+};
+
 /** The sheet: the drawing of the last numbers that could be built, and above it what keeps these from being built. */
 export const Sheet = () => {
   const paper = useRef<HTMLDivElement>(null);
@@ -27,7 +33,8 @@ export const Sheet = () => {
   const { width = 0, height = 0 } = size ?? {};
   const isRoomy = useMedia(roomy);
   const hasThree = useMedia(three);
-  const built = useBenchState((state) => state.built);
+  const isBuilt = useBenchState((state) => state.built !== undefined);
+  const length = useBenchState((state) => state.built?.job.show.length ?? 'mm');
   const stale = useBenchState((state) => !state.solved.ok);
   const focus = useBenchState((state) => state.pointed ?? state.focus);
   const [heights, setHeights] = useState(usualHeights);
@@ -91,23 +98,21 @@ export const Sheet = () => {
     else showTrue(screen.pxPerMm);
   };
   const over: Over | undefined =
-    built && parts && tool && ((inFrame, box) => <parts.ToolOver {...{ tools, built, box }} shown={inFrame} />);
-  const others = useOthers(built);
-  const shown = size &&
-    built && { built, others, heights, focus, text: isRoomy ? large : small, room, onLook, inSight, over };
+    parts && tool && ((built, inFrame, box) => <parts.ToolOver {...{ tools, built, box }} shown={inFrame} />);
+  const shown = { heights, focus, text: isRoomy ? large : small, room, onLook, inSight, over };
   return (
     <section className="sheet" aria-label={words.sheet.label} data-stale={stale}>
       {parts && <parts.Problems />}
       {parts && <parts.Told />}
-      {built && (
+      {isBuilt && (
         <div className="line">
-          <p>{words.sheet.lengths(built.job.show.length)}</p>
-          {parts && <parts.Summary built={built} />}
+          <p>{words.sheet.lengths(length)}</p>
+          {parts && <parts.Summary />}
           {parts && <parts.Refused />}
           {parts && <parts.Alternatives />}
         </div>
       )}
-      {built && (hasThree || hasTools) && (
+      {isBuilt && (hasThree || hasTools) && (
         <Toolbar
           {...{ heights, onStep, tool, onTool, isTrue, onTrue }}
           name={hasThree ? name : undefined}
@@ -118,23 +123,36 @@ export const Sheet = () => {
         />
       )}
       <div className="paper" ref={paper} style={{ '--least': `${least}px` } as CSSProperties}>
-        {built === undefined && <p className="none">{words.sheet.none}</p>}
-        {shown && hasThree && (
-          <OnePicture
-            key={name}
-            {...shown}
-            name={name}
-            look={looks[name]}
-            high={isRoomy ? height : 0}
-            onLeast={setLeast}
-          />
-        )}
-        {shown && !hasThree && (
-          <ViewStrip key={brought} {...shown} {...{ looks, hasTools }} name={alone} onName={show} onTools={setTools} />
+        {!isBuilt && <p className="none">{words.sheet.none}</p>}
+        {size && (
+          <OfBuilt>
+            {(built) =>
+              hasThree ? (
+                <OnePicture
+                  key={name}
+                  {...shown}
+                  built={built}
+                  name={name}
+                  look={looks[name]}
+                  high={isRoomy ? height : 0}
+                  onLeast={setLeast}
+                />
+              ) : (
+                <ViewStrip
+                  key={brought}
+                  {...shown}
+                  {...{ built, looks, hasTools }}
+                  name={alone}
+                  onName={show}
+                  onTools={setTools}
+                />
+              )
+            }
+          </OfBuilt>
         )}
       </div>
       {parts && isTrue && <parts.TrueSize screen={screen} onAgain={() => setMeasuring(true)} />}
-      {parts && built && tool && <parts.ToolPanel {...{ tools, built }} />}
+      {parts && tool && <OfBuilt>{(built) => <parts.ToolPanel {...{ tools, built }} />}</OfBuilt>}
       {parts && isMeasuring && (
         <parts.CardDialog
           pxPerMm={screen?.pxPerMm}

@@ -6,6 +6,7 @@ import { fieldTitle } from '../strings.ts';
 import { stands } from '../typing.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
+import { useStill } from './use-still.ts';
 
 /** A change has come to rest after this long, ms. */
 const rest = 900;
@@ -36,7 +37,7 @@ export const tellStep = (before: Pick<State, 'job' | 'built' | 'past'>, now: Sta
 /** Says what a change did once it rests, for who does not see the drawing; nothing on the way, and nothing while a text is refused. */
 export const Told = () => {
   const bench = useBench();
-  const job = useBenchState((state) => state.job);
+  const job = useStill((state) => state.job);
   const isHeld = useBenchState(({ held }) => held !== undefined);
   const [before, setBefore] = useState(() => bench.getState());
   const [says, setSays] = useState('');

@@ -7,6 +7,7 @@ import { layingOf, viewNames as names } from './laying.ts';
 import type { Look } from './look.ts';
 import { sayViews } from './says.ts';
 import type { Shown } from './shown.ts';
+import { useOthers } from './use-others.ts';
 
 interface StripShown extends Shown {
   readonly room: Room;
@@ -25,7 +26,6 @@ interface StripShown extends Shown {
 /** One view at a time, swiped or chosen by its name. */
 export const ViewStrip = ({
   built,
-  others,
   room,
   text,
   heights,
@@ -39,6 +39,7 @@ export const ViewStrip = ({
   hasTools,
   onTools,
 }: StripShown) => {
+  const others = useOthers(built);
   const strip = useRef<HTMLDivElement>(null);
   const at = names.indexOf(shownName);
   const pictures = useMemo(

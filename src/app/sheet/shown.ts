@@ -1,11 +1,8 @@
-import type { LaidOver } from '../../../geometry/views/laid-over.ts';
 import type { Built } from '../store.ts';
 
 /** What every form of the drawing is given. */
 export interface Shown {
   readonly built: Built;
-  /** The alternatives that lie over it. */
-  readonly others: LaidOver;
   /** Text height, px. */
   readonly text: number;
   /** How many times as large heights are drawn. */

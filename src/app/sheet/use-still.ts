@@ -1,10 +1,12 @@
-import { useState } from 'react';
+import { useMemo } from 'react';
+import type { State } from '../state.ts';
 import { useBenchState } from '../use-bench.ts';
 
-/** What stood here when a hand took hold of a number on the drawing, for as long as it holds it; else the value itself. */
-export const useStill = <T>(value: T): T => {
-  const isHeld = useBenchState(({ held }) => held !== undefined);
-  const [kept, setKept] = useState(value);
-  if (!isHeld && kept !== value) setKept(value);
-  return isHeld ? kept : value;
+/** Something of the bench's state; while a hand holds a number on the drawing, as it was when it was taken hold of, and no new rendering. */
+export const useStill = <T>(select: (state: State) => T): T => {
+  const last = useMemo((): { kept?: { readonly value: T } } => ({}), []);
+  return useBenchState((state) => {
+    if (state.held === undefined || last.kept === undefined) last.kept = { value: select(state) };
+    return last.kept.value;
+  });
 };

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type PointerEvent, useEffect, useRef } from 'react';
+import { type KeyboardEvent, memo, type PointerEvent, useEffect, useRef } from 'react';
 import { type FieldInfo, fieldAt, getAt } from '../../../../geometry/fields.ts';
 import type { Point } from '../../../../geometry/shape/types.ts';
 import type { Grip, Pull } from '../../../../geometry/views/grips/index.ts';
@@ -42,223 +42,247 @@ interface Drag {
 }
 
 interface HandleProps {
+  /** Where it stands and what it holds; another one with the same place and number is no reason for a new rendering. */
   readonly grip: Grip;
+  /** The grip with this id as it is now. */
+  readonly latest: (id: string) => Grip | undefined;
   /** Px per mm of the drawing. */
   readonly scale: number;
   /** It is pointed at, in focus or held; `stoppedAt` names what may not be gone past. */
-  readonly onActive: (isActive: boolean, isStopped?: boolean) => void;
+  readonly onActive: (id: string, isActive: boolean, isStopped?: boolean) => void;
   /** It begins to be dragged. */
-  readonly onHold: () => void;
-  readonly onType: () => void;
+  readonly onHold: (id: string) => void;
+  readonly onType: (id: string) => void;
 }
+
+/** Whether two grips stand at the same place and hold the same numbers. */
+const isAlike = (a: Grip, b: Grip): boolean =>
+  a.id === b.id &&
+  a.jobPath === b.jobPath &&
+  a.at.x === b.at.x &&
+  a.at.y === b.at.y &&
+  a.axis?.x === b.axis?.x &&
+  a.axis?.y === b.axis?.y &&
+  a.also?.jobPath === b.also?.jobPath &&
+  a.isTwin === b.isTwin;
+
+const isSameHandle = ({ grip: a, ...before }: HandleProps, { grip: b, ...now }: HandleProps): boolean =>
+  isAlike(a, b) && (Object.keys(now) as (keyof typeof now)[]).every((key) => before[key] === now[key]);
 
 /** The picture of a handle, px: a bar with an arrowhead at either end, along the way that it goes; a cross of two where it goes anywhere. */
 const bar = 'M-12,0 L-6.5,-3.2 V-0.7 H6.5 V-3.2 L12,0 L6.5,3.2 V0.7 H-6.5 V3.2 Z';
 
 /** One number taken hold of on the drawing: dragged, or gone to with the arrow keys. */
-export const Handle = ({ grip, scale, onActive, onHold, onType }: HandleProps) => {
-  const bench = useBench();
-  const drag = useRef<Drag | undefined>(undefined);
-  const { jobPath, at, axis, also } = grip;
-  const name = useBenchState(({ job }) =>
-    also ? fieldTitle(job, jobPath).split(', ').slice(1).join(', ') : fieldTitle(job, jobPath),
-  );
-  const job = useBenchState((state) => state.job);
-  const pulls = pullsOf(grip);
-  const said = pulls
-    .map(({ field, jobPath: path }) => {
-      const value = stands(field, getAt(job, path), job.show);
-      return also ? `${field.label} ${value}` : value;
-    })
-    .join(', ');
-  const first = pulls[0]?.field;
-  const there = getAt(job, jobPath);
-  const now = typeof there === 'number' ? there : first && startOf(first, grip.value(at));
-
-  const put = (values: readonly { readonly field: FieldInfo; readonly value: number }[]) => {
-    const held = values.map(({ field, value }) => ({ path: field.path, value: stopped(field, value) }));
-    onActive(
-      true,
-      values.some(({ value }, k) => held[k]?.value !== value),
+export const Handle = memo(
+  ({ grip: drawn, latest, scale, onActive: tellActive, onHold: tellHold, onType: tellType }: HandleProps) => {
+    const bench = useBench();
+    const drag = useRef<Drag | undefined>(undefined);
+    const { id, jobPath, at, axis, also } = drawn;
+    const now = () => latest(id) ?? drawn;
+    const onActive = (isActive: boolean, isStopped?: boolean) => tellActive(id, isActive, isStopped);
+    const name = useBenchState(({ job }) =>
+      also ? fieldTitle(job, jobPath).split(', ').slice(1).join(', ') : fieldTitle(job, jobPath),
     );
-    bench.drag(jobPath, held, name);
-  };
-
-  const follow = () => {
-    const hand = drag.current;
-    if (hand === undefined) return;
-    hand.frame = undefined;
-    const { show } = bench.getState().job;
-    const to = {
-      x: hand.grip.at.x + (hand.to.x - hand.from.x) / hand.scale.x,
-      y: hand.grip.at.y + (hand.to.y - hand.from.y) / hand.scale.y,
-    };
-    put(
-      pullsOf(hand.grip).map(({ field, value }) => {
-        const free = value(to);
-        return { field, value: hand.isFree ? free : snapped(field, free, show) };
-      }),
+    const said = useBenchState(({ job }) =>
+      pullsOf(drawn)
+        .map(({ field, jobPath: path }) => {
+          const value = stands(field, getAt(job, path), job.show);
+          return also ? `${field.label} ${value}` : value;
+        })
+        .join(', '),
     );
-  };
+    const first = fieldAt(jobPath);
+    const there = useBenchState(({ job }) => getAt(job, jobPath));
+    const value = typeof there === 'number' ? there : first && startOf(first, drawn.value(at));
 
-  // A finger on a grip drags it; beside it the page is scrolled. Browsers do not heed `touch-action` inside an SVG.
-  const handle = useRef<SVGGElement>(null);
-  useEffect(() => {
-    const element = handle.current;
-    const onTouch = (event: TouchEvent) => {
-      if (event.touches.length === 1) event.preventDefault();
+    const put = (values: readonly { readonly field: FieldInfo; readonly value: number }[]) => {
+      const held = values.map(({ field, value }) => ({ path: field.path, value: stopped(field, value) }));
+      onActive(
+        true,
+        values.some(({ value }, k) => held[k]?.value !== value),
+      );
+      bench.drag(jobPath, held, name);
     };
-    element?.addEventListener('touchstart', onTouch, { passive: false });
-    return () => element?.removeEventListener('touchstart', onTouch);
-  }, []);
 
-  // Its place may go while it is held: the number stays as it was dragged.
-  useEffect(
-    () => () => {
-      if (drag.current?.isMoving) bench.letGo();
-    },
-    [bench],
-  );
-
-  const onPointerDown = (event: PointerEvent<SVGGElement>) => {
-    const { currentTarget: element, pointerId, clientX: x, clientY: y } = event;
-    const svg = element.ownerSVGElement;
-    const matrix = svg?.getScreenCTM();
-    if (event.button !== 0 || !matrix || drag.current) return;
-    event.preventDefault();
-    const meant = nearest(svg?.querySelectorAll('.grip') ?? [], x, y);
-    // It lay on top, but another one's middle is nearer to the hand.
-    if (meant !== undefined && meant !== element) {
-      meant.dispatchEvent(new window.PointerEvent('pointerdown', event.nativeEvent));
-      return;
-    }
-    element.setPointerCapture(pointerId);
-    element.focus({ preventScroll: true });
-    const start = { x, y };
-    drag.current = {
-      grip,
-      from: start,
-      to: start,
-      scale: { x: matrix.a, y: matrix.d },
-      isMoving: false,
-      isFree: false,
-      frame: undefined,
+    const follow = () => {
+      const hand = drag.current;
+      if (hand === undefined) return;
+      hand.frame = undefined;
+      const { show } = bench.getState().job;
+      const to = {
+        x: hand.grip.at.x + (hand.to.x - hand.from.x) / hand.scale.x,
+        y: hand.grip.at.y + (hand.to.y - hand.from.y) / hand.scale.y,
+      };
+      put(
+        pullsOf(hand.grip).map(({ field, value }) => {
+          const free = value(to);
+          return { field, value: hand.isFree ? free : snapped(field, free, show) };
+        }),
+      );
     };
-  };
 
-  const onPointerMove = ({ clientX: x, clientY: y, altKey, shiftKey }: PointerEvent) => {
-    const hand = drag.current;
-    if (hand === undefined) return;
-    hand.to = { x, y };
-    hand.isFree = altKey || shiftKey;
-    if (!hand.isMoving) {
-      if (Math.hypot(x - hand.from.x, y - hand.from.y) < still) return;
-      hand.isMoving = true;
-      onHold();
-      bench.hold(jobPath);
-    }
-    // Once a frame, however often the pointer tells.
-    hand.frame ??= requestAnimationFrame(follow);
-  };
+    // A finger on a grip drags it; beside it the page is scrolled. Browsers do not heed `touch-action` inside an SVG.
+    const handle = useRef<SVGGElement>(null);
+    useEffect(() => {
+      const element = handle.current;
+      const onTouch = (event: TouchEvent) => {
+        if (event.touches.length === 1) event.preventDefault();
+      };
+      element?.addEventListener('touchstart', onTouch, { passive: false });
+      return () => element?.removeEventListener('touchstart', onTouch);
+    }, []);
 
-  /** Lets go: what was dragged last counts, unless it is put back. */
-  const letGo = (isKept: boolean) => {
-    const hand = drag.current;
-    if (hand === undefined) return;
-    if (hand.frame !== undefined) cancelAnimationFrame(hand.frame);
-    if (hand.isMoving && isKept) follow();
-    drag.current = undefined;
-    if (!isKept) bench.forget(jobPath);
-    else if (hand.isMoving) bench.letGo();
-  };
+    // Its place may go while it is held: the number stays as it was dragged.
+    useEffect(
+      () => () => {
+        if (drag.current?.isMoving) bench.letGo();
+      },
+      [bench],
+    );
 
-  /** A single number grows to the right and upwards, as sliders do; a point goes where the arrow shows. */
-  const wayOf = (key: string, pull: Pull): 1 | -1 => {
-    if (!also) return ['ArrowRight', 'ArrowUp', 'PageUp'].includes(key) ? 1 : -1;
-    const onPage = ['ArrowRight', 'ArrowDown', 'PageDown'].includes(key);
-    return pull.value({ x: at.x + 1, y: at.y + 1 }) > pull.value(at) === onPage ? 1 : -1;
-  };
-
-  const onKeyDown = (event: KeyboardEvent<SVGGElement>) => {
-    const { key, shiftKey, altKey } = event;
-    if (event.ctrlKey || event.metaKey) return;
-    if (key === 'Escape') {
+    const onPointerDown = (event: PointerEvent<SVGGElement>) => {
+      const { currentTarget: element, pointerId, clientX: x, clientY: y } = event;
+      const svg = element.ownerSVGElement;
+      const matrix = svg?.getScreenCTM();
+      if (event.button !== 0 || !matrix || drag.current) return;
       event.preventDefault();
-      if (drag.current) letGo(false);
-      else bench.forget(jobPath);
-      return onActive(true, false);
-    }
-    if (key === 'Enter' || key === ' ') {
-      event.preventDefault();
-      return onType();
-    }
-    const isAcross = key === 'ArrowRight' || key === 'ArrowLeft';
-    if (drag.current || !(isAcross || ['ArrowUp', 'ArrowDown', 'PageUp', 'PageDown'].includes(key))) return;
-    event.preventDefault();
-    const pull = also && !isAcross ? pulls[1] : pulls[0];
-    const { job: typed } = bench.getState();
-    const stand = ({ jobPath: path, value, field }: (typeof pulls)[number]): number => {
-      const there = getAt(typed, path);
-      return typeof there === 'number' ? there : startOf(field, value(at));
+      const meant = nearest(svg?.querySelectorAll('.grip') ?? [], x, y);
+      // It lay on top, but another one's middle is nearer to the hand.
+      if (meant !== undefined && meant !== element) {
+        meant.dispatchEvent(new window.PointerEvent('pointerdown', event.nativeEvent));
+        return;
+      }
+      element.setPointerCapture(pointerId);
+      element.focus({ preventScroll: true });
+      const start = { x, y };
+      drag.current = {
+        grip: now(),
+        from: start,
+        to: start,
+        scale: { x: matrix.a, y: matrix.d },
+        isMoving: false,
+        isFree: false,
+        frame: undefined,
+      };
     };
-    const stride: Stride = shiftKey || key.startsWith('Page') ? 'large' : altKey ? 'fine' : 'usual';
-    const way = pull && wayOf(key, pull);
-    put(
-      pulls.map((one) => {
-        const value = stand(one);
-        return {
-          field: one.field,
-          value: one === pull && way ? stepped(one.field, value, way, stride, typed.show) : value,
-        };
-      }),
-    );
-  };
 
-  const turn = axis ? (Math.atan2(axis.y, axis.x) * 180) / Math.PI : 0;
-  return (
-    <g
-      ref={handle}
-      className="grip"
-      data-grip={grip.id}
-      role="slider"
-      tabIndex={grip.isTwin ? -1 : 0}
-      aria-label={grip.isTwin ? words.hands.otherSide(name) : words.hands.onDrawing(name)}
-      aria-valuemin={first?.min}
-      aria-valuemax={first?.max}
-      aria-valuenow={now}
-      aria-valuetext={said}
-      aria-roledescription={also ? words.hands.point : undefined}
-      transform={`translate(${at.x} ${at.y}) scale(${1 / scale})`}
-      onPointerDown={onPointerDown}
-      onPointerMove={onPointerMove}
-      onPointerUp={() => letGo(true)}
-      onPointerCancel={() => letGo(false)}
-      onLostPointerCapture={() => letGo(true)}
-      onPointerEnter={({ pointerType }) => {
-        if (pointerType !== 'mouse') return;
-        bench.point(jobPath);
-        onActive(true);
-      }}
-      onPointerLeave={() => {
-        if (drag.current) return;
-        bench.point(undefined);
-        onActive(false);
-      }}
-      onKeyDown={onKeyDown}
-      onFocus={() => {
-        bench.enter(jobPath);
-        onActive(true);
-      }}
-      onBlur={() => {
-        letGo(true);
-        bench.leave(jobPath);
-        onActive(false);
-      }}
-    >
-      <title>{words.hands.keys}</title>
-      <circle className="reach" r={12.5} />
-      <path className="handle" d={bar} transform={`rotate(${turn})`} />
-      {axis === undefined && <path className="handle" d={bar} transform="rotate(90)" />}
-    </g>
-  );
-};
+    const onPointerMove = ({ clientX: x, clientY: y, altKey, shiftKey }: PointerEvent) => {
+      const hand = drag.current;
+      if (hand === undefined) return;
+      hand.to = { x, y };
+      hand.isFree = altKey || shiftKey;
+      if (!hand.isMoving) {
+        if (Math.hypot(x - hand.from.x, y - hand.from.y) < still) return;
+        hand.isMoving = true;
+        tellHold(id);
+        bench.hold(jobPath);
+      }
+      // Once a frame, however often the pointer tells.
+      hand.frame ??= requestAnimationFrame(follow);
+    };
+
+    /** Lets go: what was dragged last counts, unless it is put back. */
+    const letGo = (isKept: boolean) => {
+      const hand = drag.current;
+      if (hand === undefined) return;
+      if (hand.frame !== undefined) cancelAnimationFrame(hand.frame);
+      if (hand.isMoving && isKept) follow();
+      drag.current = undefined;
+      if (!isKept) bench.forget(jobPath);
+      else if (hand.isMoving) bench.letGo();
+    };
+
+    /** A single number grows to the right and upwards, as sliders do; a point goes where the arrow shows. */
+    const wayOf = (key: string, pull: Pull): 1 | -1 => {
+      if (!also) return ['ArrowRight', 'ArrowUp', 'PageUp'].includes(key) ? 1 : -1;
+      const stands = now().at;
+      const onPage = ['ArrowRight', 'ArrowDown', 'PageDown'].includes(key);
+      return pull.value({ x: stands.x + 1, y: stands.y + 1 }) > pull.value(stands) === onPage ? 1 : -1;
+    };
+
+    const onKeyDown = (event: KeyboardEvent<SVGGElement>) => {
+      const { key, shiftKey, altKey } = event;
+      if (event.ctrlKey || event.metaKey) return;
+      if (key === 'Escape') {
+        event.preventDefault();
+        if (drag.current) letGo(false);
+        else bench.forget(jobPath);
+        return onActive(true, false);
+      }
+      if (key === 'Enter' || key === ' ') {
+        event.preventDefault();
+        return tellType(id);
+      }
+      const isAcross = key === 'ArrowRight' || key === 'ArrowLeft';
+      if (drag.current || !(isAcross || ['ArrowUp', 'ArrowDown', 'PageUp', 'PageDown'].includes(key))) return;
+      event.preventDefault();
+      const pulls = pullsOf(now());
+      const pull = also && !isAcross ? pulls[1] : pulls[0];
+      const { job: typed } = bench.getState();
+      const stand = ({ jobPath: path, value: valueAt, field }: (typeof pulls)[number]): number => {
+        const there = getAt(typed, path);
+        return typeof there === 'number' ? there : startOf(field, valueAt(now().at));
+      };
+      const stride: Stride = shiftKey || key.startsWith('Page') ? 'large' : altKey ? 'fine' : 'usual';
+      const way = pull && wayOf(key, pull);
+      put(
+        pulls.map((one) => {
+          const value = stand(one);
+          return {
+            field: one.field,
+            value: one === pull && way ? stepped(one.field, value, way, stride, typed.show) : value,
+          };
+        }),
+      );
+    };
+
+    const turn = axis ? (Math.atan2(axis.y, axis.x) * 180) / Math.PI : 0;
+    return (
+      <g
+        ref={handle}
+        className="grip"
+        data-grip={id}
+        role="slider"
+        tabIndex={drawn.isTwin ? -1 : 0}
+        aria-label={drawn.isTwin ? words.hands.otherSide(name) : words.hands.onDrawing(name)}
+        aria-valuemin={first?.min}
+        aria-valuemax={first?.max}
+        aria-valuenow={value}
+        aria-valuetext={said}
+        aria-roledescription={also ? words.hands.point : undefined}
+        transform={`translate(${at.x} ${at.y}) scale(${1 / scale})`}
+        onPointerDown={onPointerDown}
+        onPointerMove={onPointerMove}
+        onPointerUp={() => letGo(true)}
+        onPointerCancel={() => letGo(false)}
+        onLostPointerCapture={() => letGo(true)}
+        onPointerEnter={({ pointerType }) => {
+          if (pointerType !== 'mouse') return;
+          bench.point(jobPath);
+          onActive(true);
+        }}
+        onPointerLeave={() => {
+          if (drag.current) return;
+          bench.point(undefined);
+          onActive(false);
+        }}
+        onKeyDown={onKeyDown}
+        onFocus={() => {
+          bench.enter(jobPath);
+          onActive(true);
+        }}
+        onBlur={() => {
+          letGo(true);
+          bench.leave(jobPath);
+          onActive(false);
+        }}
+      >
+        <title>{words.hands.keys}</title>
+        <circle className="reach" r={12.5} />
+        <path className="handle" d={bar} transform={`rotate(${turn})`} />
+        {axis === undefined && <path className="handle" d={bar} transform="rotate(90)" />}
+      </g>
+    );
+  },
+  isSameHandle,
+);

@@ -1,4 +1,5 @@
-import { useContext } from 'react';
+import { memo, useContext } from 'react';
+import { isSame } from '../../../../geometry/changes.ts';
 import type { Text } from '../../../../geometry/drawing.ts';
 import { figureAt } from '../../../../geometry/figures/index.ts';
 import { shortName } from '../../../../geometry/names.ts';
@@ -8,7 +9,7 @@ import { words } from '../../words.ts';
 import { useSpotBox } from './spot-box.ts';
 
 /** A figure on the drawing that can be asked how it came about. The keyboard's way to it is its row beside the drawing. */
-export const AskSpot = ({ text, asked, scale }: { text: Text; asked: Asked; scale: number }) => {
+export const AskSpot = memo(({ text, asked, scale }: { text: Text; asked: Asked; scale: number }) => {
   const ask = useContext(AskContext);
   const figure = figureAt(asked.id);
   const name = useBenchState(({ built }) => shortName(built?.job.strings.list[asked.k]?.name ?? ''));
@@ -27,4 +28,4 @@ export const AskSpot = ({ text, asked, scale }: { text: Text; asked: Asked; scal
       />
     )
   );
-};
+}, isSame);

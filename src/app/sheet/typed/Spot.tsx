@@ -1,3 +1,5 @@
+import { memo } from 'react';
+import { isSame } from '../../../../geometry/changes.ts';
 import type { Text } from '../../../../geometry/drawing.ts';
 import { fieldTitle } from '../../strings.ts';
 import { useBench, useBenchState } from '../../use-bench.ts';
@@ -11,11 +13,14 @@ interface SpotProps {
   readonly scale: number;
   /** A grip of the same number is the keyboard's way here. */
   readonly hasGrip: boolean;
-  readonly onOpen: () => void;
+  readonly onOpen: (path: string, spot: string) => void;
 }
 
+const isSameSpot = ({ text: a, ...before }: SpotProps, { text: b, ...now }: SpotProps): boolean =>
+  isSame(a, b) && (Object.keys(now) as (keyof typeof now)[]).every((key) => before[key] === now[key]);
+
 /** A number on the drawing that can be typed into where it stands: pressed, it becomes an input. */
-export const Spot = ({ text, path, scale, hasGrip, onOpen }: SpotProps) => {
+export const Spot = memo(({ text, path, scale, hasGrip, onOpen }: SpotProps) => {
   const bench = useBench();
   const title = useBenchState(({ job }) => fieldTitle(job, path));
   const box = useSpotBox(text, scale);
@@ -28,11 +33,11 @@ export const Spot = ({ text, path, scale, hasGrip, onOpen }: SpotProps) => {
       tabIndex={hasGrip ? -1 : 0}
       aria-label={words.hands.typeAt(title, text.text)}
       {...box}
-      onClick={onOpen}
+      onClick={() => onOpen(path, text.id)}
       onKeyDown={(event) => {
         if (event.key !== 'Enter' && event.key !== ' ') return;
         event.preventDefault();
-        onOpen();
+        onOpen(path, text.id);
       }}
       onFocus={() => bench.enter(path)}
       onBlur={() => bench.leave(path)}
@@ -42,4 +47,4 @@ export const Spot = ({ text, path, scale, hasGrip, onOpen }: SpotProps) => {
       onPointerLeave={() => bench.point(undefined)}
     />
   );
-};
+}, isSameSpot);
