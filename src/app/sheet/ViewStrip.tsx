@@ -72,7 +72,8 @@ export const ViewStrip = ({
    */
   const showLit = useEffectEvent(() => {
     const has = (index: number) => pictures[index]?.fitted.primitives.some(({ jobPath }) => jobPath === focus) ?? false;
-    if (focus === undefined) return;
+    // What is taken hold of on the drawing is in sight already.
+    if (focus === undefined || strip.current?.contains(document.activeElement)) return;
     const moves = /^(guitar|action|strings)\./.test(focus) ? names.indexOf('tail') : at;
     const index = [at, ...names.keys()].find(has) ?? moves;
     if (index !== at) show(index);
