@@ -70,6 +70,22 @@ describe.each([
   });
 });
 
+it('shows on a phone what a gauge is laid on, and all of the light under it', async () => {
+  const page = await openPage({ width: 390, height: 844, touch: true });
+  await page.getByRole('button', { name: 'Tools', exact: true }).click();
+  await page.getByRole('button', { name: 'Gauge', exact: true }).click();
+  await page.getByLabel('Lay it on the').selectOption('deck');
+  await page.getByLabel('Radius of the gauge').fill('12 in');
+  const gauge = page.locator('[data-mark="gauge.edge"]').first();
+  const [laid, frame] = [await gauge.boundingBox(), await box(page, '.paper')];
+  expect(laid?.y).toBeGreaterThan(frame.y);
+  expect((laid?.y ?? 0) + (laid?.height ?? 0)).toBeLessThan(frame.y + frame.height);
+  const [wide, shown] = await page
+    .getByRole('region', { name: 'Light under the gauge' })
+    .evaluate((e) => [e.scrollWidth, e.clientWidth]);
+  expect(wide).toBe(shown);
+});
+
 it('leads from what keeps a job from being built to its field in the drawer, and out of it to one that lies elsewhere', async () => {
   const page = await openPage({ width: 390, height: 844, touch: true });
   await turnDrawer(page, true);

@@ -4,7 +4,7 @@ import { type SurfaceName, surfaceNames } from '../../../../geometry/gauge/surfa
 import { shortName } from '../../../../geometry/names.ts';
 import { gaugeRadii } from '../../../../geometry/saddle/gauges.ts';
 import { end, start } from '../../../../geometry/shape/path.ts';
-import { formatQuantity, unitFor } from '../../../../geometry/units.ts';
+import { formatQuantity, type ShowUnits, unitFor } from '../../../../geometry/units.ts';
 import type { Built } from '../../store.ts';
 import { words } from '../../words.ts';
 import { type GaugeChosen, type GaugeLaid, gaugeMark as mark } from './gauge.ts';
@@ -13,13 +13,20 @@ const says = words.measuring;
 
 type Say = (length: number) => string;
 
+const isMm = (show: ShowUnits): boolean => unitFor('length', show) === 'mm';
+
+const lengthIn = (show: ShowUnits, unit: boolean): Say => {
+  const digits = isMm(show) ? 2 : 3;
+  return (value) => formatQuantity(value, 'length', show, { unit, digits });
+};
+
 const touches = ({ touches: [left, right] }: Rest, length: Say): string =>
   left === undefined || right === undefined
     ? says.rests.one
     : says.rests.two(length(Math.abs(left.x)), length(Math.abs(right.x)));
 
 /** The light at every string and at both ends, in one row from bass to treble. */
-const Light = ({ laid: { surface, rest }, length }: { laid: GaugeLaid & { readonly ok: true }; length: Say }) => {
+const Light = ({ laid: { surface, rest }, show }: { laid: GaugeLaid & { readonly ok: true }; show: ShowUnits }) => {
   const { line, strings } = surface;
   const [bass, treble] = [start(line).x, end(line).x];
   const places = [
@@ -43,11 +50,13 @@ const Light = ({ laid: { surface, rest }, length }: { laid: GaugeLaid & { readon
         </thead>
         <tbody>
           <tr>
-            <th scope="row">{says.light}</th>
+            <th scope="row">
+              {says.light} <small>{isMm(show) ? 'mm' : 'in'}</small>
+            </th>
             {places.map(({ id, across }) => (
               // Where it touches there is none: what is left of it by reckoning is no light.
               <td key={id} data-light={id}>
-                {length(Math.max(0, lightAt(line, rest, across)))}
+                {lengthIn(show, false)(Math.max(0, lightAt(line, rest, across)))}
               </td>
             ))}
           </tr>
@@ -68,8 +77,6 @@ interface Props {
 export const GaugePanel = ({ built, chosen, onChosen, laid }: Props) => {
   const id = useId();
   const { show } = built.job;
-  const digits = unitFor('length', show) === 'mm' ? 2 : 3;
-  const length = (value: number) => formatQuantity(value, 'length', show, { unit: true, digits });
   return (
     <section className="panel" aria-label={words.sheet.gauge}>
       <label>
@@ -101,9 +108,9 @@ export const GaugePanel = ({ built, chosen, onChosen, laid }: Props) => {
         ))}
       </select>
       <div id={`${id}says`} role="status" className="reading">
-        {laid.ok ? <p>{touches(laid.rest, length)}</p> : <p className="says">{laid.says}</p>}
+        {laid.ok ? <p>{touches(laid.rest, lengthIn(show, true))}</p> : <p className="says">{laid.says}</p>}
       </div>
-      {laid.ok && <Light laid={laid} length={length} />}
+      {laid.ok && <Light laid={laid} show={show} />}
     </section>
   );
 };
