@@ -73,6 +73,7 @@ export const Room = ({ parts, step = steps.results }: { parts?: Parts; step?: nu
     <PartsContext value={parts}>
       <AskContext value={setAsked}>
         <div className="bench" data-drawer={isUnder}>
+          {parts && <parts.Skips />}
           <div className="head" inert={isUnder}>
             {parts ? (
               <parts.Bar

@@ -26,6 +26,9 @@ import { ToolOver } from './sheet/tools/ToolOver.tsx';
 import { ToolPanel } from './sheet/tools/ToolPanel.tsx';
 import { TrueSize } from './sheet/tools/TrueSize.tsx';
 import { TypedField } from './sheet/typed/TypedField.tsx';
+import { heads } from './skips/heads.ts';
+import { SkipOn } from './skips/SkipOn.tsx';
+import { Skips } from './skips/Skips.tsx';
 
 /** All of the page that the first drawing does without. */
 export const parts = {
@@ -49,6 +52,8 @@ export const parts = {
   Problems,
   Refused,
   SetUp,
+  SkipOn,
+  Skips,
   Strings,
   Summary,
   ToolOver,
@@ -56,5 +61,6 @@ export const parts = {
   TrueSize,
   Told,
   TypedField,
+  heads,
   othersOf,
 };

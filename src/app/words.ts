@@ -72,6 +72,12 @@ export const words = {
     close: 'Close',
   },
 
+  skips: {
+    label: 'Skip to',
+    on: (title: string) => `Skip to “${title}”`,
+    elsewhere: 'Skip elsewhere',
+  },
+
   drawer: {
     open: 'Numbers',
     close: 'Close',

@@ -2,6 +2,7 @@ import { type ChangeEvent, useRef } from 'react';
 import { saveJob } from '../save/job-file.ts';
 import { openFiles } from '../shelf/opening.ts';
 import { useKeep } from '../shelf/use-keep.ts';
+import { heads } from '../skips/heads.ts';
 import { Steps } from '../steps/Steps.tsx';
 import { useBench } from '../use-bench.ts';
 import { drawer, narrow, useMedia } from '../use-media.ts';
@@ -65,7 +66,7 @@ export const Bar = ({ onTemplates, onNew, onShelf }: BarProps) => {
       {hasSteps && <Steps />}
       <nav className="files" aria-label={says.label}>
         {isNarrow ? <Drop title={says.label}>{files}</Drop> : files}
-        <button type="button" className="primary" onClick={onTemplates}>
+        <button type="button" className="primary" id={heads.templates.id} onClick={onTemplates}>
           {says.templates}
         </button>
       </nav>

@@ -4,6 +4,8 @@ import type { Job } from '../../../geometry/job.ts';
 import { letters } from '../../../geometry/schema/alternatives.ts';
 import { fieldId } from '../numbers/use-field.ts';
 import { Resting } from '../Resting.tsx';
+import { heads } from '../skips/heads.ts';
+import { SkipOn } from '../skips/SkipOn.tsx';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { Chart } from './Chart.tsx';
@@ -43,6 +45,7 @@ export const Compare = () => {
   return (
     <section className="compare" aria-labelledby="compare-title">
       <h2 id="compare-title">{says.label}</h2>
+      <SkipOn next={heads.strings} />
       {!hasOthers && <p>{says.about}</p>}
       <div className="making">
         <button type="button" disabled={isFull} onClick={() => setAdded({ letter: bench.addAlternative() })}>

@@ -1,4 +1,5 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useRef } from 'react';
+import { heads } from '../skips/heads.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { drawerId, openerId } from './ids.ts';
@@ -30,7 +31,7 @@ export const Drawer = ({ children }: { children: ReactNode }) => {
   return (
     <div className="drawer" id={drawerId} inert={!isOpen} data-open={isOpen} onKeyDownCapture={onKey}>
       <div className="drawer-head">
-        <h2 ref={head} tabIndex={-1}>
+        <h2 ref={head} id={heads.numbers.id} tabIndex={-1}>
           {words.numbers.label}
         </h2>
         <button type="button" onClick={() => bench.openDrawer(false)}>

@@ -4,6 +4,8 @@ import type { CheckId } from '../../../geometry/checks/ranges.ts';
 import { neckOf } from '../outcome/neck-of.ts';
 import { Refused } from '../sheet/Refused.tsx';
 import { useStill } from '../sheet/use-still.ts';
+import { heads } from '../skips/heads.ts';
+import { SkipOn } from '../skips/SkipOn.tsx';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { findingsOf } from './findings-of.ts';
@@ -93,6 +95,7 @@ export const Findings = () => {
   return (
     <section className="findings" aria-labelledby="findings-title" data-stale={isStale}>
       <h2 id="findings-title">{says.label}</h2>
+      <SkipOn next={heads.outcome} />
       {verdict !== undefined && <p className="verdict">{verdict}</p>}
       {isStale && <p className="stale">{isBuilt ? words.outcome.stale : says.none}</p>}
       {isStale && isBuilt && <p>{says.waysLater}</p>}

@@ -1,6 +1,7 @@
 import type { Level } from '../../../geometry/checks/check.ts';
+import { goToHead, heads } from '../skips/heads.ts';
 import type { State } from '../state.ts';
-import { useBenchState } from '../use-bench.ts';
+import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { findingsOf } from './findings-of.ts';
 
@@ -13,11 +14,20 @@ const countOf =
 
 /** How many checks are not right, and the way to them: for where they lie out of sight. */
 export const Summary = () => {
+  const bench = useBench();
   const wrong = useBenchState(countOf('wrong'));
   const doubtful = useBenchState(countOf('doubtful'));
   return (
     <p className="summary">
-      <a href="#findings-title">{says.summary(wrong, doubtful)}</a>
+      <a
+        href={`#${heads.findings.id}`}
+        onClick={(event) => {
+          event.preventDefault();
+          goToHead(bench, heads.findings.id);
+        }}
+      >
+        {says.summary(wrong, doubtful)}
+      </a>
     </p>
   );
 };

@@ -5,6 +5,10 @@ interface FoldProps {
   /** Under which it is remembered whether the person opened or closed it. */
   readonly id: string;
   readonly title: string;
+  /** Of which level its heading is. */
+  readonly heading?: 'h3' | 'h4';
+  /** The id of its head, where the keys can be led to it. */
+  readonly headId?: string;
   /** What it is for, in a few words. */
   readonly about?: string | undefined;
   /** How it stands, seen while it is closed. */
@@ -17,7 +21,17 @@ interface FoldProps {
 }
 
 /** A part of the page that can be folded away; it never closes by itself while someone works in it. */
-export const Fold = ({ id, title, about, state, isOpenAtFirst, isHeld = false, children }: FoldProps) => {
+export const Fold = ({
+  id,
+  title,
+  heading: Heading = 'h3',
+  headId,
+  about,
+  state,
+  isOpenAtFirst,
+  isHeld = false,
+  children,
+}: FoldProps) => {
   const bench = useBench();
   const chosen = useBenchState(({ folds }) => folds[id]);
   const isOpen = isHeld || (chosen ?? isOpenAtFirst);
@@ -25,12 +39,13 @@ export const Fold = ({ id, title, about, state, isOpenAtFirst, isHeld = false, c
     <details className="fold" data-fold={id} open={isOpen}>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: a summary is pressed like a button */}
       <summary
+        id={headId}
         onClick={(event) => {
           event.preventDefault();
           bench.fold(id, isHeld || !isOpen);
         }}
       >
-        <strong>{title}</strong>
+        <Heading>{title}</Heading>
         {!isOpen && <span className="state">{state}</span>}
         {about && <span className="about">{about}</span>}
       </summary>

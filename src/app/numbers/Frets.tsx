@@ -25,6 +25,7 @@ export const Frets = () => {
     <Fold
       id="frets"
       title={says.label}
+      heading="h4"
       about={says.about}
       state={measured.length === 0 ? says.none : says.count(measured.length)}
       isOpenAtFirst={measured.length > 0}

@@ -1,7 +1,10 @@
 import { Fragment } from 'react';
 import { applies, type FieldGroup, fieldGroups } from '../../../geometry/fields.ts';
 import { Resting } from '../Resting.tsx';
+import { groupId, heads } from '../skips/heads.ts';
+import { SkipOn } from '../skips/SkipOn.tsx';
 import { useBenchState } from '../use-bench.ts';
+import { drawer, useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
 import { Field } from './Field.tsx';
 import { Fold } from './Fold.tsx';
@@ -24,7 +27,7 @@ const listsOf: Readonly<Record<string, readonly ListPath[]>> = { scar: ['top.hol
 /** A list under its name. */
 const Listed = ({ list }: { list: ListPath }) => (
   <>
-    <h2>{words.numbers.lists[list].label}</h2>
+    <h4>{words.numbers.lists[list].label}</h4>
     <List list={list} />
   </>
 );
@@ -44,7 +47,7 @@ const Fields = ({ group }: { group: FieldGroup }) => {
 };
 
 /** One group; folded away while not needed, where not every job needs it. */
-const Group = ({ group }: { group: FieldGroup }) => {
+const Group = ({ group, next }: { group: FieldGroup; next: FieldGroup | undefined }) => {
   const { id, title } = group;
   const job = useBenchState((state) => state.job);
   const isHeld = useBenchState(({ drafts, solved }) => {
@@ -58,7 +61,10 @@ const Group = ({ group }: { group: FieldGroup }) => {
   if (usage === undefined) {
     return (
       <fieldset>
-        <legend>{title}</legend>
+        <legend>
+          <h3 id={groupId(id)}>{title}</h3>
+        </legend>
+        <SkipOn next={next && { id: groupId(next.id), title: next.title }} />
         <Fields group={group} />
       </fieldset>
     );
@@ -67,12 +73,14 @@ const Group = ({ group }: { group: FieldGroup }) => {
     <Fold
       id={id}
       title={title}
+      headId={groupId(id)}
       about={words.numbers.folds[id]}
       state={usage.state}
       isOpenAtFirst={usage.isUsed}
       isHeld={isHeld}
     >
       <fieldset aria-label={title}>
+        <SkipOn next={next && { id: groupId(next.id), title: next.title }} />
         <Fields group={group} />
         {listsOf[id]?.map((list) => (
           <Listed key={list} list={list} />
@@ -84,12 +92,19 @@ const Group = ({ group }: { group: FieldGroup }) => {
 
 /** Every number of the job in the order in which it is taken on the bench. */
 export const Numbers = () => {
+  // A drawer has a head of its own.
+  const isInDrawer = useMedia(drawer);
   return (
-    <section className="numbers" aria-label={words.numbers.label}>
+    <section className="numbers" aria-labelledby={heads.numbers.id}>
+      {!isInDrawer && (
+        <h2 className="unseen" id={heads.numbers.id}>
+          {heads.numbers.title}
+        </h2>
+      )}
       <div className="groups">
-        {groups.map((group) => (
+        {groups.map((group, k) => (
           <Resting key={group.id}>
-            <Group group={group} />
+            <Group group={group} next={groups[k + 1]} />
           </Resting>
         ))}
       </div>

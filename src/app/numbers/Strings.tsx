@@ -3,6 +3,8 @@ import { applies, type FieldInfo, fieldAt, stringFields } from '../../../geometr
 import { type StringSetId, stringSets, withSet } from '../../../geometry/instrument/sets.ts';
 import { type Job, stringCount } from '../../../geometry/job.ts';
 import { formatQuantity } from '../../../geometry/units.ts';
+import { heads } from '../skips/heads.ts';
+import { SkipOn } from '../skips/SkipOn.tsx';
 import type { Side } from '../strings.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
@@ -137,7 +139,7 @@ export const Strings = () => {
   const list = useBenchState((state) => state.job.strings.list);
   const show = useBenchState((state) => state.job.show);
   const strings = useBenchState((state) => state.job.strings);
-  const heads = fieldsOf(list[0]?.id ?? '')
+  const columns = fieldsOf(list[0]?.id ?? '')
     .filter((field) => isColumn(field, strings))
     .map((field) => headOf(field, show));
   /** A new string is named first: its name takes the focus once its row stands. */
@@ -155,13 +157,14 @@ export const Strings = () => {
   return (
     <section className="strings" aria-labelledby="strings-title">
       <h2 id="strings-title">{words.strings.label}</h2>
+      <SkipOn next={heads.setUp} />
       <Sets />
       <Setbacks />
       <section className="scroll" aria-label={words.strings.scroll}>
         <table>
           <thead>
             <tr>
-              {heads.map(({ key, title, unit }) => (
+              {columns.map(({ key, title, unit }) => (
                 <th key={key} scope="col">
                   {title} {unit && <small>{unit}</small>}
                 </th>

@@ -1,6 +1,7 @@
 import { nearestGauge } from '../../../geometry/saddle/gauges.ts';
 import { Fact, Row } from '../figures/Fact.tsx';
 import { Resting } from '../Resting.tsx';
+import { SkipOn } from '../skips/SkipOn.tsx';
 import { useBenchState, useBuilt } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { Gauges } from './Gauges.tsx';
@@ -92,6 +93,7 @@ export const Outcome = () => {
     return (
       <section className="outcome" aria-labelledby="outcome-title">
         <h2 id="outcome-title">{says.label}</h2>
+        <SkipOn />
         <Neck isStale />
         <p className="stale">{says.none}</p>
       </section>
@@ -100,6 +102,7 @@ export const Outcome = () => {
   return (
     <section className="outcome" aria-labelledby="outcome-title" data-stale={isStale}>
       <h2 id="outcome-title">{says.label}</h2>
+      <SkipOn />
       {isStale && (
         <>
           <Neck isStale />

@@ -2,6 +2,8 @@ import { useMemo, useRef } from 'react';
 import { setUp } from '../../../geometry/saddle/setup.ts';
 import { fieldId } from '../numbers/use-field.ts';
 import { useStill } from '../sheet/use-still.ts';
+import { heads } from '../skips/heads.ts';
+import { SkipOn } from '../skips/SkipOn.tsx';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { fieldAtReading, Pass } from './Pass.tsx';
@@ -32,6 +34,7 @@ export const SetUp = () => {
   return (
     <section className="setup" aria-labelledby="setup-title">
       <h2 id="setup-title">{says.label}</h2>
+      <SkipOn next={heads.findings} />
       <p>
         {says.about} <strong>{says.caution}</strong>
       </p>

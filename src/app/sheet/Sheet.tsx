@@ -101,7 +101,11 @@ export const Sheet = () => {
     parts && tool && ((built, inFrame, box) => <parts.ToolOver {...{ tools, built, box }} shown={inFrame} />);
   const shown = { heights, focus, text: isRoomy ? large : small, room, onLook, inSight, over };
   return (
-    <section className="sheet" aria-label={words.sheet.label} data-stale={stale}>
+    <section className="sheet" aria-labelledby="sheet-title" data-stale={stale}>
+      <h2 className="unseen" id="sheet-title">
+        {words.sheet.label}
+      </h2>
+      {parts && <parts.SkipOn next={parts.heads.numbers} />}
       {parts && <parts.Problems />}
       {parts && <parts.Told />}
       {isBuilt && (
