@@ -4,10 +4,12 @@ import { cleanup, fireEvent, render, screen } from '@testing-library/react';
 import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { footprints } from '../../geometry/bridge/footprints/index.ts';
 import { build } from '../../geometry/build.ts';
+import { type FieldInfo, fieldAt, fieldGroups, getAt } from '../../geometry/fields.ts';
 import { type StringSetId, stringSets } from '../../geometry/instrument/sets.ts';
 import { type Asked, inUnit, nothingAsked, readAsked } from '../../src/app/newjob/asked.ts';
 import { NewJob } from '../../src/app/newjob/NewJob.tsx';
 import { StepList } from '../../src/app/steps/StepList.tsx';
+import { shown } from '../../src/app/typing.ts';
 import { BenchContext } from '../../src/app/use-bench.ts';
 import { demoBench } from './bench.ts';
 import { labelled } from './labelled.ts';
@@ -29,17 +31,18 @@ const sets = Object.keys(stringSets) as StringSetId[];
 const outlines = Object.keys(footprints) as Asked['footprint'][];
 
 describe('what a new job begins with', () => {
-  it.each(outlines.flatMap((footprint) => sets.map((set) => [footprint, set] as const)))(
-    'can be built as it is, with the outline %s and the set %s',
-    (footprint, set) => {
-      const { job, refused, assumed } = readAsked({ ...nothingAsked, footprint, set }, day);
-      const built = build(job);
-      expect(built.ok ? [] : built.problems).toEqual([]);
-      expect(refused).toEqual({});
-      expect(assumed).toHaveLength(5);
-      expect(job.strings.list).toHaveLength(set === 'twelve' ? 12 : 6);
-    },
-  );
+  it.each(
+    outlines.flatMap((footprint) =>
+      sets.flatMap((set) => (['mm', 'fraction'] as const).map((length) => [footprint, set, length] as const)),
+    ),
+  )('can be built as it is, with the outline %s and the set %s, in %s', (footprint, set, length) => {
+    const { job, refused, assumed } = readAsked({ ...nothingAsked, footprint, set, length }, day);
+    const built = build(job);
+    expect(built.ok ? [] : built.problems).toEqual([]);
+    expect(refused).toEqual({});
+    expect(assumed).toHaveLength(5);
+    expect(job.strings.list).toHaveLength(set === 'twelve' ? 12 : 6);
+  });
 
   it('is read in the unit that is chosen, and stays as long as it was in another', () => {
     const typed = { ...nothingAsked.typed, 'guitar.scale': '25.5', 'strings.spread': '2 3/16' };
@@ -51,6 +54,28 @@ describe('what a new job begins with', () => {
     const again = inUnit(asked, 'mm', day);
     expect(again.typed['guitar.scale']).toBe('647.7');
     expect(again.typed['guitar.neckPlaneHeight']).toBe('');
+  });
+
+  it('stands at marks of the rule on which it will be read', () => {
+    const { job, assumed } = readAsked({ ...nothingAsked, length: 'fraction' }, day);
+    const said = (path: string) => shown(fieldAt(path) as FieldInfo, getAt(job, path) as number, job.show);
+    // What a bench that measures in inches calls them [practice].
+    expect(said('bridge.thickness')).toBe('3/8');
+    expect(said('bridge.length')).toBe('6');
+    expect(said('bridge.depth')).toBe('1 1/2');
+    expect(said('pins.fromSaddle')).toBe('1/2');
+    expect(said('action.bass')).toBe('3/32');
+    expect(said('guitar.topRadius')).toBe('300');
+    expect(assumed).toContain('Straightedge to top: 13/32 in');
+    const between = fieldGroups
+      .flatMap(({ fields }) => fields)
+      .filter(({ path, kind }) => kind === 'length' && Math.abs(Number(getAt(job, path))) > 25.4 / 16)
+      .map(({ path }) => `${path} ${said(path)}`)
+      .filter((one) => one.includes('.', one.indexOf(' ')));
+    // Pins and holes are sold by thousandths.
+    expect(between).toEqual(['pins.pinDiameter 0.209', 'pins.hole 0.197']);
+    // In millimetres the presets stay as they are.
+    expect(readAsked(nothingAsked, day).job.bridge.thickness).toBe(9.3);
   });
 
   it('takes the board’s end for a cylinder’s while it was not measured', () => {

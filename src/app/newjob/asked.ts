@@ -1,4 +1,4 @@
-import { type FieldInfo, fieldAt, setAt } from '../../../geometry/fields.ts';
+import { type FieldInfo, fieldAt, getAt, setAt } from '../../../geometry/fields.ts';
 import { fewestFrets } from '../../../geometry/instrument/scale.ts';
 import { type StringSetId, withSet } from '../../../geometry/instrument/sets.ts';
 import type { Job } from '../../../geometry/job.ts';
@@ -7,6 +7,7 @@ import type { LengthUnit, ShowUnits } from '../../../geometry/units.ts';
 import { withChoice } from '../numbers/with-choice.ts';
 import { readField, shown, stands } from '../typing.ts';
 import { words } from '../words.ts';
+import { onInchRule, withInchRule } from './inch-rule.ts';
 
 /** What is measured on the guitar and cannot be guessed, in bench order. */
 export const measures = [
@@ -86,9 +87,14 @@ const ofSet: Readonly<Partial<Record<StringSetId, Changes>>> = {
   nylon: [['pins.hold', 'tied']],
 };
 
+/** Presets of this day (year-month-day), set by the rule on which they will be read. */
+const presetJob = (today: string, show: Job['show']): Job => withInchRule({ ...newJob(today), show });
+
 /** What stands in for a measure that is left empty: what is preset; for the board's end what the nut has, as on a cylinder. */
 const assumedOf = (path: Measure, job: Job): number | string =>
-  path === 'guitar.boardRadiusEnd' ? job.guitar.boardRadiusNut : (fieldOf(path).preset as number | string);
+  path === 'guitar.boardRadiusEnd'
+    ? job.guitar.boardRadiusNut
+    : (getAt(presetJob(job.date, job.show), path) as number | string);
 
 export interface ReadAsked {
   readonly job: Job;
@@ -118,11 +124,10 @@ const readFrets = (frets: readonly TypedFret[], show: ShowUnits) => {
 /** A job of what was asked, of this day (year-month-day): presets where nothing was, and what is refused; that has its preset in the job. */
 export const readAsked = (asked: Asked, today: string): ReadAsked => {
   const { name, hand, length, typed, isByFrets, frets, set, footprint } = asked;
-  const fresh = newJob(today);
-  const show = { ...fresh.show, length };
+  const show = { ...newJob(today).show, length };
   const refused: Record<string, string> = {};
   const assumed: string[] = [];
-  let job: Job = { ...fresh, hand, show };
+  let job: Job = { ...presetJob(today, show), hand };
   if (name.trim() !== '') {
     const read = readField(fieldOf('name'), name, show);
     if (read.ok) job = setAt(job, 'name', read.value);
@@ -144,7 +149,8 @@ export const readAsked = (asked: Asked, today: string): ReadAsked => {
     else refused[path] = read.says;
   }
   job = withSet(withChoice(job, 'bridge.footprint', footprint), set);
-  for (const [path, value] of [...(ofFootprint[footprint] ?? []), ...(ofSet[set] ?? [])]) job = setAt(job, path, value);
+  for (const [path, value] of [...(ofFootprint[footprint] ?? []), ...(ofSet[set] ?? [])])
+    job = setAt(job, path, typeof value === 'number' && length !== 'mm' ? onInchRule(value, 'length') : value);
   return { job, refused, assumed };
 };
 
