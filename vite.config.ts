@@ -38,7 +38,7 @@ type Context = { readonly getModuleInfo: (id: string) => { readonly importedIds:
 /** Everything that the page's beginning asks for without `import()`: one chunk, so that the first drawing comes in one piece. */
 function inFirst(id: string, context: Context): boolean {
   if (first.size === 0) {
-    const queue = [fileURLToPath(new URL('./src/app/main.tsx', import.meta.url))];
+    const queue = [fileURLToPath(new URL('./src/app/main.ts', import.meta.url))];
     for (const one of queue) {
       if (first.has(one)) continue;
       first.add(one);

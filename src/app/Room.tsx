@@ -2,13 +2,15 @@ import { lazy, type ReactNode, Suspense, useEffect, useRef, useState } from 'rea
 import type { BrokenPart } from './crash/Broken.tsx';
 import { Guard } from './crash/Guard.tsx';
 import { AskContext, type Asked } from './figures/ask.ts';
+import type { Paper } from './first/draw.ts';
 import { firstWords as words } from './first-words.ts';
+import { drawer } from './media.ts';
 import { Resting } from './Resting.tsx';
 import type { HeldShop } from './save/Templates.tsx';
 import { Sheet } from './sheet/Sheet.tsx';
 import { useKeep } from './shelf/use-keep.ts';
 import { useBenchState } from './use-bench.ts';
-import { drawer, useMedia } from './use-media.ts';
+import { useMedia } from './use-media.ts';
 import { type Parts, PartsContext, useParts } from './use-parts.ts';
 
 /** Loaded when they are first asked for. */
@@ -47,8 +49,15 @@ const How = ({ asked, onClose }: { asked: Asked; onClose: () => void }) => {
 /** The order in which the page is put up, so that no step takes long: the drawing; what is typed; the strings and the set-up; what comes of it all. */
 export const steps = { drawing: 0, numbers: 1, works: 2, results: 3 } as const;
 
+interface RoomProps {
+  readonly parts?: Parts | undefined;
+  readonly step?: number | undefined;
+  /** The paper of the first drawing, which is taken over. */
+  readonly first?: Paper | undefined;
+}
+
 /** The whole bench: the drawing at once, and in their places all other parts as soon as they are there, as far as a step. */
-export const Room = ({ parts, step = steps.results }: { parts?: Parts; step?: number }) => {
+export const Room = ({ parts, step = steps.results, first }: RoomProps) => {
   const name = useBenchState((state) => state.job.name);
   const keep = useKeep();
   const hasDrawer = useMedia(drawer);
@@ -93,7 +102,7 @@ export const Room = ({ parts, step = steps.results }: { parts?: Parts; step?: nu
             <h1 className="unseen">{words.name}</h1>
             <div className="stage">
               <Guarded part="drawing">
-                <Sheet />
+                <Sheet first={first} />
               </Guarded>
               {hasDrawer && <div className="opener">{parts && <parts.Opener />}</div>}
               {parts ? <parts.Help /> : <div className="help" />}

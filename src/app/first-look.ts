@@ -2,8 +2,8 @@ import type { Job } from '../../geometry/job.ts';
 import { jobFormat, jobVersion } from '../../geometry/job-format.ts';
 import { solve } from '../../geometry/solve.ts';
 import demo from '../jobs/heron.json' with { type: 'json' };
-import { lookKey, oldKeys } from './keys.ts';
 import { type State, untouched } from './state.ts';
+import { lookKey, oldKeys } from './stored-keys.ts';
 
 /** A job that this page wrote itself; one of an earlier format, or whatever else stands there, is left to the reader. */
 const ownJob = (text: string): Job | undefined => {

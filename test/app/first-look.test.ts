@@ -2,8 +2,8 @@
 import { afterEach, expect, it } from 'vitest';
 import { newJob, readJob, writeJob } from '../../geometry/job-file.ts';
 import { firstLook, leaveLook } from '../../src/app/first-look.ts';
-import { lookKey, oldKeys } from '../../src/app/keys.ts';
 import { createBench } from '../../src/app/store.ts';
+import { lookKey, oldKeys } from '../../src/app/stored-keys.ts';
 import { starters } from '../../src/jobs/index.ts';
 
 const local = () => window.localStorage;

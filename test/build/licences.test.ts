@@ -5,7 +5,7 @@ import { packageOf } from '../../build/licences.ts';
 const root = new URL('../../', import.meta.url).pathname.replace(/\/$/, '');
 
 it.each([
-  ['/house/src/app/main.tsx', undefined],
+  ['/house/src/app/main.ts', undefined],
   ['/house/node_modules/idb/build/index.js', '/house/node_modules/idb'],
   ['/house/node_modules/@cantoo/pdf-lib/es/api/index.js?commonjs', '/house/node_modules/@cantoo/pdf-lib'],
   ['/house/node_modules/fontkit/node_modules/clone/clone.js', '/house/node_modules/fontkit/node_modules/clone'],

@@ -1,11 +1,12 @@
 import { type ChangeEvent, useRef } from 'react';
+import { drawer, narrow } from '../media.ts';
 import { saveJob } from '../save/job-file.ts';
 import { openFiles } from '../shelf/opening.ts';
 import { useKeep } from '../shelf/use-keep.ts';
 import { heads } from '../skips/heads.ts';
 import { Steps } from '../steps/Steps.tsx';
 import { useBench } from '../use-bench.ts';
-import { drawer, narrow, useMedia } from '../use-media.ts';
+import { useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
 import { BarField } from './BarField.tsx';
 import { Drop } from './Drop.tsx';

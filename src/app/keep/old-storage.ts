@@ -1,7 +1,7 @@
 import type { Job } from '../../../geometry/job.ts';
 import { readJob } from '../../../geometry/job-file.ts';
 import { starters } from '../../jobs/index.ts';
-import { oldKeys as keys } from '../keys.ts';
+import { oldKeys as keys } from '../stored-keys.ts';
 
 /*
  * What earlier versions kept in the browser's small storage: what can be read moves to the shelf; what cannot stays where it is.

@@ -1,10 +1,11 @@
 import { Fragment } from 'react';
 import { applies, type FieldGroup, fieldGroups } from '../../../geometry/fields.ts';
+import { drawer } from '../media.ts';
 import { Resting } from '../Resting.tsx';
 import { groupId, heads } from '../skips/heads.ts';
 import { SkipOn } from '../skips/SkipOn.tsx';
 import { useBenchState } from '../use-bench.ts';
-import { drawer, useMedia } from '../use-media.ts';
+import { useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
 import { Field } from './Field.tsx';
 import { Fold } from './Fold.tsx';

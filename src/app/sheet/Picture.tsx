@@ -1,4 +1,4 @@
-import { useId, useRef, useState } from 'react';
+import { useRef, useState } from 'react';
 import type { ViewName } from '../../../geometry/views/index.ts';
 import { firstWords as words } from '../first-words.ts';
 import type { Built } from '../store.ts';
@@ -21,7 +21,6 @@ interface PictureProps {
 
 /** A drawing laid out for the screen, with its equivalent in words, and what can be typed and dragged on it. */
 export const Picture = ({ name, fitted, title, says, focus, built, hasHands, onHold }: PictureProps) => {
-  const id = useId();
   const svg = useRef<SVGSVGElement>(null);
   const [typing, setTyping] = useState<{ readonly path: string; readonly over: string } | undefined>();
   const parts = useParts();
@@ -40,9 +39,9 @@ export const Picture = ({ name, fitted, title, says, focus, built, hasHands, onH
         viewBox={`${view.left} ${view.top} ${view.width} ${view.height}`}
       >
         {/* biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: nothing in it is pressed */}
-        <g role="img" aria-labelledby={`${id}t ${id}d`}>
-          <title id={`${id}t`}>{title}</title>
-          <desc id={`${id}d`}>{says}</desc>
+        <g role="img" aria-labelledby={`${name}-title ${name}-says`}>
+          <title id={`${name}-title`}>{title}</title>
+          <desc id={`${name}-says`}>{says}</desc>
           <Primitives primitives={primitives} focus={focus} />
         </g>
         {parts && hasHands && (

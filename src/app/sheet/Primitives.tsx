@@ -1,16 +1,7 @@
 import { memo } from 'react';
-import type { Primitive, Stroke, Text } from '../../../geometry/drawing.ts';
-import { digits, pathData } from '../../../geometry/path-data.ts';
-import { dashes, lineWidth } from '../../../templates/style.ts';
-
-/** A pen's mm on paper, in px on screen: the wide lines 1.75, the narrow ones 0.9. */
-const pen = 5;
-
-const dashOf = (stroke: Stroke): string | undefined => {
-  // A dot thinner than a pixel would vanish.
-  const dash = dashes[stroke.line].map((mm) => digits(Math.max(1, mm * pen)));
-  return dash.length === 0 ? undefined : dash.join(' ');
-};
+import type { Primitive, Text } from '../../../geometry/drawing.ts';
+import { pathData } from '../../../geometry/path-data.ts';
+import { classOf, dashOf, edge, round, widthOf } from './pen.ts';
 
 interface Drawn {
   readonly lit: boolean;
@@ -60,7 +51,7 @@ const TextLine = memo(
       fontSize={size}
       textAnchor={anchor}
       fontWeight={bold ? 700 : 400}
-      strokeWidth={size * 0.28}
+      strokeWidth={size * edge}
       transform={turn === 0 ? undefined : `rotate(${turn} ${x} ${y})`}
       className={lit ? 'lit' : undefined}
       data-alternative={alternative}
@@ -69,13 +60,6 @@ const TextLine = memo(
     </text>
   ),
 );
-
-const classOf = (stroke: Stroke, lit: boolean): string =>
-  [stroke.line, stroke.matter && `of-${stroke.matter}`, stroke.id.includes('.hatch.') && 'hatch', lit && 'lit']
-    .filter(Boolean)
-    .join(' ');
-
-const round = (value: number): number => Number(value.toFixed(4));
 
 /** A drawing's strokes and texts as SVG elements; only those that changed are rendered anew. */
 export const Primitives = memo(
@@ -90,7 +74,7 @@ export const Primitives = memo(
             id={p.id}
             d={pathData(p.path)}
             className={classOf(p, lit)}
-            width={Number(digits(lineWidth[p.line] * pen))}
+            width={widthOf(p)}
             alternative={p.alternative}
             {...(dash === undefined ? {} : { dash })}
           />

@@ -1,7 +1,8 @@
 import { goToField } from '../drawer/go-to-field.ts';
+import { roomy } from '../media.ts';
 import { fieldTitle } from '../strings.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
-import { roomy, useMedia } from '../use-media.ts';
+import { useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
 import { useStill } from './use-still.ts';
 

@@ -1,14 +1,16 @@
 import { type CSSProperties, type ReactNode, useMemo, useRef, useState } from 'react';
+import type { Paper } from '../first/draw.ts';
 import { firstWords as words } from '../first-words.ts';
+import { roomy, three } from '../media.ts';
 import type { Built } from '../state.ts';
 import { useBenchState, useBuilt } from '../use-bench.ts';
-import { roomy, three, useMedia } from '../use-media.ts';
+import { useMedia } from '../use-media.ts';
 import { useParts } from '../use-parts.ts';
 import type { InSight, Over } from './Glass.tsx';
-import { usualHeights } from './Heights.tsx';
-import type { PictureName } from './laying.ts';
+import { type PictureName, usualHeights } from './laying.ts';
 import { closer, type Look, step } from './look.ts';
 import { OnePicture } from './OnePicture.tsx';
+import { roomOn, textHeight } from './room.ts';
 import { Toolbar } from './Toolbar.tsx';
 import { noTools, type Tool, type ToolState } from './tools/tools.ts';
 import { useScreen } from './tools/use-screen.ts';
@@ -16,20 +18,16 @@ import { useRoom } from './use-room.ts';
 import { useSeenHeight } from './use-seen.ts';
 import { ViewStrip } from './ViewStrip.tsx';
 
-/** Text height in a drawing, px: at arm's length, and where there is less room. */
-const large = 13.5;
-const small = 13;
-
 /** What is rendered anew with the last numbers that could be built. */
 const OfBuilt = ({ children }: { children: (built: Built) => ReactNode }) => {
   const built = useBuilt();
   return built && children(built);
 };
 
-/** The sheet: the drawing of the last numbers that could be built, and above it what keeps these from being built. */
-export const Sheet = () => {
+/** The sheet: the drawing of the last numbers that could be built, and above it what keeps these from being built. On the paper of the first drawing, where there was one. */
+export const Sheet = ({ first }: { first?: Paper | undefined }) => {
   const paper = useRef<HTMLDivElement>(null);
-  const size = useRoom(paper);
+  const size = useRoom(paper, first);
   const { width = 0, height = 0 } = size ?? {};
   const isRoomy = useMedia(roomy);
   const hasThree = useMedia(three);
@@ -48,14 +46,11 @@ export const Sheet = () => {
   const [isMeasuring, setMeasuring] = useState(false);
   /** Counts how often a view was brought in sight from here: the strip is then put up anew with it. */
   const [brought, setBrought] = useState(0);
-  const [least, setLeast] = useState(0);
+  const [least, setLeast] = useState(first?.least ?? 0);
   const inSight = useRef<InSight>(undefined);
   const seen = useSeenHeight();
   const parts = useParts();
-  const room = useMemo(
-    () => ({ width, height: isRoomy ? height : Math.max(Math.round(seen * 0.56), Math.min(seen - 150, 260)) }),
-    [width, height, isRoomy, seen],
-  );
+  const room = useMemo(() => roomOn({ width, height }, isRoomy, seen), [width, height, isRoomy, seen]);
   // Where there is room for one view at a time, it is one of them.
   const alone = name === 'three' ? 'above' : name;
   const picture = hasThree ? name : alone;
@@ -99,7 +94,7 @@ export const Sheet = () => {
   };
   const over: Over | undefined =
     parts && tool && ((built, inFrame, box) => <parts.ToolOver {...{ tools, built, box }} shown={inFrame} />);
-  const shown = { heights, focus, text: isRoomy ? large : small, room, onLook, inSight, over };
+  const shown = { heights, focus, text: textHeight(isRoomy), room, onLook, inSight, over };
   return (
     <section className="sheet" aria-labelledby="sheet-title" data-stale={stale}>
       <h2 className="unseen" id="sheet-title">
@@ -126,7 +121,8 @@ export const Sheet = () => {
           onFit={() => onLook(undefined)}
         />
       )}
-      <div className="paper" ref={paper} style={{ '--least': `${least}px` } as CSSProperties}>
+      {/* The first drawing's style is another writing of the same. */}
+      <div className="paper" ref={paper} style={{ '--least': `${least}px` } as CSSProperties} suppressHydrationWarning>
         {!isBuilt && <p className="none">{words.sheet.none}</p>}
         {size && (
           <OfBuilt>

@@ -7,6 +7,10 @@ import type { Fit } from './fit.ts';
 /** What the sheet can show: all views together, or one of them. */
 export type PictureName = 'three' | ViewName;
 
+/** How many times as large heights are drawn at first, and at most. */
+export const usualHeights = 3;
+export const mostHeights = 10;
+
 export const viewNames = Object.keys(views) as readonly ViewName[];
 
 /** How a picture is laid out with the alternatives over it, but for the room that it has: heights so many times as large, texts so many px high. */

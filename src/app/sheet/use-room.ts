@@ -8,9 +8,11 @@ interface Size {
 /** A size to draw with where none can be measured. */
 const assumed: Size = { width: 900, height: 560 };
 
-/** An element's inner size, px, kept up as it changes; undefined until it is measured, which is before anything is painted. */
-export const useRoom = (ref: RefObject<HTMLElement | null>): Size | undefined => {
-  const [room, setRoom] = useState(typeof ResizeObserver === 'undefined' ? assumed : undefined);
+/** An element's inner size, px, kept up as it changes; as it is known to be at first, else undefined until it is measured, which is before anything is painted. */
+export const useRoom = (ref: RefObject<HTMLElement | null>, first?: Size): Size | undefined => {
+  const [room, setRoom] = useState<Size | undefined>(
+    first ?? (typeof ResizeObserver === 'undefined' ? assumed : undefined),
+  );
   useLayoutEffect(() => {
     const element = ref.current;
     if (element === null || typeof ResizeObserver === 'undefined') return;

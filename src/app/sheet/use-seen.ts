@@ -1,7 +1,5 @@
 import { useSyncExternalStore } from 'react';
-
-/** The part of the window that is seen: an on-screen keyboard and a zoom leave less of it. */
-const seenHeight = (): number => Math.round(window.visualViewport?.height ?? window.innerHeight);
+import { seenHeight } from './room.ts';
 
 /** What it was when last told of: to ask the window itself makes it lay out the page, which each rendering would then do. */
 let known: number | undefined;
@@ -26,4 +24,4 @@ const lastSeen = (): number => {
 };
 
 /** Its height, CSS px, kept up as it changes. */
-export const useSeenHeight = (): number => useSyncExternalStore(onSeen, lastSeen);
+export const useSeenHeight = (): number => useSyncExternalStore(onSeen, lastSeen, lastSeen);

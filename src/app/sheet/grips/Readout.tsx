@@ -1,6 +1,7 @@
 import type { Point } from '../../../../geometry/shape/types.ts';
 import { textWidth } from '../../../../geometry/text.ts';
-import { coarse, useMedia } from '../../use-media.ts';
+import { coarse } from '../../media.ts';
+import { useMedia } from '../../use-media.ts';
 import type { Fitted } from '../fit.ts';
 
 /** Text height, and the room round it, px. */

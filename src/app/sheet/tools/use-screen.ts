@@ -1,21 +1,25 @@
 import { useCallback, useMemo, useState, useSyncExternalStore } from 'react';
-import { screenKey } from '../../keys.ts';
+import { screenKey } from '../../stored-keys.ts';
 import { readScreen, type Screen } from './screen.ts';
 
 const ratioNow = (): number => window.devicePixelRatio || 1;
 
 /** The ratio of the device's pixels to CSS px, kept up as the browser's zoom or the screen changes. */
 const useRatio = (): number =>
-  useSyncExternalStore((changed) => {
-    window.addEventListener('resize', changed);
-    // Another screen may have another ratio without another size.
-    const list = window.matchMedia?.(`(resolution: ${ratioNow()}dppx)`);
-    list?.addEventListener('change', changed);
-    return () => {
-      window.removeEventListener('resize', changed);
-      list?.removeEventListener('change', changed);
-    };
-  }, ratioNow);
+  useSyncExternalStore(
+    (changed) => {
+      window.addEventListener('resize', changed);
+      // Another screen may have another ratio without another size.
+      const list = window.matchMedia?.(`(resolution: ${ratioNow()}dppx)`);
+      list?.addEventListener('change', changed);
+      return () => {
+        window.removeEventListener('resize', changed);
+        list?.removeEventListener('change', changed);
+      };
+    },
+    ratioNow,
+    ratioNow,
+  );
 
 const stored = (): string | null => {
   try {

@@ -1,6 +1,7 @@
 import type { Text } from '../../../../geometry/drawing.ts';
 import { textBox } from '../../../../geometry/text-box.ts';
-import { coarse, useMedia } from '../../use-media.ts';
+import { coarse } from '../../media.ts';
+import { useMedia } from '../../use-media.ts';
 
 /** Least size of what can be pressed, px: with a mouse, and with a finger. */
 const leastFine = 25;

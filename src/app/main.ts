@@ -1,0 +1,27 @@
+import { putWreck } from './crash/put-wreck.ts';
+import { drawFirst } from './first/draw.ts';
+import { firstLook } from './first-look.ts';
+import { firstPainted } from './painted.ts';
+import type { First } from './take-over.tsx';
+import './app.css';
+
+const app = document.getElementById('app') as HTMLElement;
+
+/** The drawing as far as it can be shown before all else; undefined where that can only be told later. */
+const show = (): First | undefined => {
+  const state = firstLook(
+    () => window.sessionStorage,
+    () => window.localStorage,
+  );
+  return state?.built && { state, paper: drawFirst(app, state.built) };
+};
+
+/** All that works with the drawing, once that is painted: what is loaded then takes nothing from it. Not awaited where this module begins: what it loads asks for this module's own chunk. */
+const follow = async (first: First | undefined) => {
+  if (first) await firstPainted();
+  const { takeOver } = await import('./take-over.tsx');
+  await takeOver(app, first);
+};
+
+const first = show();
+follow(first).catch((error) => putWreck(app, { error, job: first?.state.job }));
