@@ -14,7 +14,7 @@ export const sources = {
   stretch:
     'Stretch and stiffness: Fletcher, Journal of the Acoustical Society of America 36 (1964) 203, for a stiff string with pinned ends; Byers, American Lutherie 47 (1996), for the method. Young’s moduli from memory. Good to about 1 mm.',
   heard: 'Definition: lengths in the ratio of the notes, the string’s tension unaltered.',
-  crownEdge: 'Definition; that 0.4 mm of the crown is kept at each edge is common practice.',
+  crownEdge: 'Definition; that four tenths of a mm of the crown are kept at each edge is common practice.',
   statics: 'Statics.',
   beam: 'Statics; beam formula σ = N/A + M·c/I. An estimate, to compare alternatives by: peel concentrates at the edge.',
   pivot:

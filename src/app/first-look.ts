@@ -2,6 +2,7 @@ import type { Job } from '../../geometry/job.ts';
 import { jobFormat, jobVersion } from '../../geometry/job-format.ts';
 import { solve } from '../../geometry/solve.ts';
 import demo from '../jobs/heron.json' with { type: 'json' };
+import { asRead, decimalsHere } from './decimal.ts';
 import { type State, untouched } from './state.ts';
 import { lookKey, oldKeys } from './stored-keys.ts';
 
@@ -19,15 +20,20 @@ const copyIn = (session: () => Storage, local: () => Storage): string | null =>
  * How the bench stands as far as a first drawing asks: the copy of the job as it was left, taken at its word, else the demo. The reader and the database, which look closely, come with the rest of the page. Undefined where only they can
  * tell what to show: a job of an earlier version, or one that cannot be built. Never throws.
  */
-export const firstLook = (session: () => Storage, local: () => Storage): State | undefined => {
+export const firstLook = (
+  session: () => Storage,
+  local: () => Storage,
+  languages: readonly string[] = [],
+): State | undefined => {
   try {
     const text = copyIn(session, local);
     if (text === null && (local().getItem(oldKeys.job) !== null || local().getItem(oldKeys.kept) !== null))
       return undefined;
     const job = text === null ? (demo as unknown as Job) : ownJob(text);
     if (job === undefined) return undefined;
-    const solved = solve(job);
-    return solved.ok ? { ...untouched, id: '', isFresh: true, job, solved, built: solved } : undefined;
+    const decimals = decimalsHere(local, languages);
+    const solved = solve(asRead(job, decimals.mark));
+    return solved.ok ? { ...untouched, id: '', isFresh: true, job, decimals, solved, built: solved } : undefined;
   } catch {
     return undefined;
   }

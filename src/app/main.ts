@@ -12,6 +12,7 @@ const show = (): First | undefined => {
   const state = firstLook(
     () => window.sessionStorage,
     () => window.localStorage,
+    navigator.languages,
   );
   return state?.built && { state, paper: drawFirst(app, state.built) };
 };

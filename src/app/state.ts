@@ -2,6 +2,7 @@ import type { Design } from '../../geometry/design.ts';
 import type { Job } from '../../geometry/job.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import type { Solved } from '../../geometry/solve.ts';
+import type { Decimals } from './decimal.ts';
 
 /** What stands in a field while it differs from the stored value; `says` tells why it is refused. */
 export interface Draft {
@@ -50,6 +51,8 @@ export interface State {
   /** It is a starter or a new job as it came: it goes on the shelf with its first change. */
   readonly isFresh: boolean;
   readonly job: Job;
+  /** With which decimal mark numbers are read on this device; what is built says its numbers so. */
+  readonly decimals: Decimals;
   readonly solved: Solved;
   /** The last numbers of this job that could be built: those that it has now when they can. */
   readonly built: Built | undefined;
@@ -82,10 +85,12 @@ export interface Beginning {
   readonly built?: Job | undefined;
   readonly notices?: readonly Notice[];
   readonly folds?: State['folds'];
+  readonly decimals?: Decimals;
 }
 
 /** How a bench stands at which nothing was done yet. */
 export const untouched = {
+  decimals: { chosen: 'browser', mark: 'point' },
   drafts: {},
   past: [],
   future: [],

@@ -13,6 +13,7 @@ import { type Job, stringCount } from '../../geometry/job.ts';
 import { type ReadJob, readJob } from '../../geometry/job-file.ts';
 import { formatQuantity } from '../../geometry/units.ts';
 import { begin, settle } from './begin.ts';
+import { type Decimals, showAsRead } from './decimal.ts';
 import { freshId } from './keep/fresh-id.ts';
 import { isFull, type ListPath, type Values, withItem, withoutItem } from './numbers/lists.ts';
 import { standsFor } from './numbers/stands-for.ts';
@@ -44,7 +45,7 @@ export const createBench = (beginning: Beginning) => {
     const { job: before, isFresh, solved, built, past, future } = from;
     if (sameJob(job, before)) return set({ job: before, isFresh, solved, built, past, future, drafts });
     const step = { name, path, id: get().id, isFresh, job: before, built };
-    set({ ...settle(job, built), isFresh: false, past: [...past, step], future: [], drafts });
+    set({ ...settle(job, built, get().decimals), isFresh: false, past: [...past, step], future: [], drafts });
   };
 
   /** So many steps on, or back where it is negative, as far as there are any; what lies between is passed over. */
@@ -62,7 +63,7 @@ export const createBench = (beginning: Beginning) => {
     }
     if (now === state) return;
     const { id, isFresh } = now;
-    set({ ...settle(now.job, now.built), id, isFresh, ...left, drafts: {}, entry: undefined });
+    set({ ...settle(now.job, now.built, state.decimals), id, isFresh, ...left, drafts: {}, entry: undefined });
   };
 
   /** Another job in place of this one, which stays on the shelf. */
@@ -72,7 +73,7 @@ export const createBench = (beginning: Beginning) => {
     const step = { name, path: '', id: before, isFresh: wasFresh, job: left, built };
     set({
       // Another job's drawing would be of another instrument: where this one cannot be built, nothing is drawn.
-      ...settle(job, undefined),
+      ...settle(job, undefined, get().decimals),
       id,
       isFresh,
       past: [...past, step],
@@ -110,7 +111,7 @@ export const createBench = (beginning: Beginning) => {
       const field = fieldAt(path);
       if (field === undefined) return;
       const entry = begun?.path === path ? begun : { path, job, isFresh, solved, built, past, future };
-      const read = readField(field, text, job.show);
+      const read = readField(field, text, showAsRead(get()));
       const draft = read.ok ? { text } : { text, says: read.says };
       const typed = read.ok ? setAt(withReading(entry.job, path), path, read.value) : entry.job;
       set({ entry });
@@ -294,13 +295,26 @@ export const createBench = (beginning: Beginning) => {
       const { job } = get();
       const room = radii.slice(0, freeLetters(job).length);
       const named = (radius: number | 'flat') =>
-        words.compare.topRadius(formatQuantity(radius, 'radius', job.show, { unit: true }));
+        words.compare.topRadius(formatQuantity(radius, 'radius', showAsRead(get()), { unit: true }));
       set({ entry: undefined });
       change(
         room.reduce((so, radius) => withAlternative(so, named(radius), setAt(job, 'bridge.topRadius', radius)), job),
         'alternatives.list',
         words.compare.radiiStep,
       );
+    },
+
+    /** Numbers are read with another decimal mark from now on: nothing of the job changes, and what is typed stays. */
+    read(decimals: Decimals) {
+      const { job, built, drafts } = get();
+      const { chosen, mark } = get().decimals;
+      if (chosen === decimals.chosen && mark === decimals.mark) return;
+      const again = Object.entries(drafts).map(([path, draft]) => {
+        const field = draft.says === undefined ? undefined : fieldAt(path);
+        const read = field && readField(field, draft.text, showAsRead({ job, decimals }));
+        return [path, read?.ok === false ? { ...draft, says: read.says } : draft] as const;
+      });
+      set({ decimals, ...settle(job, built, decimals), drafts: Object.fromEntries(again), entry: undefined });
     },
 
     /** Opens or closes the drawer with the numbers. */
@@ -353,12 +367,12 @@ export const createBench = (beginning: Beginning) => {
         job: base.job,
         built: base.built,
       };
-      const rebased = settle(applyChanges(base.job, foreign), base.built);
+      const rebased = settle(applyChanges(base.job, foreign), base.built, get().decimals);
       const own = entry === undefined ? [] : past.slice(entry.past.length);
       const typed = own.map((one) => ({ ...one, job: rebased.job, built: rebased.built }));
       const before = [...base.past, step];
       set({
-        ...settle(next, built),
+        ...settle(next, built, get().decimals),
         isFresh: false,
         past: [...before, ...typed],
         future: [],
@@ -385,12 +399,22 @@ export const createBench = (beginning: Beginning) => {
 export type Bench = ReturnType<typeof createBench>;
 
 /** The fields that hold a text which cannot be used, each by its name and with the value that stands in the job instead. */
-export const refusedFields = ({ drafts, job }: Pick<State, 'drafts' | 'job'>): readonly string[] =>
+export const refusedFields = ({
+  drafts,
+  job,
+  decimals,
+}: Pick<State, 'drafts' | 'job' | 'decimals'>): readonly string[] =>
   Object.entries(drafts).flatMap(([path, { says }]) => {
     const field = fieldAt(path);
     if (says === undefined || field === undefined || !applies(field, job)) return [];
     const value = getAt(job, path);
-    return [words.refused(fieldTitle(job, path), stands(field, value, job.show), typeof value === 'string')];
+    return [
+      words.refused(
+        fieldTitle(job, path),
+        stands(field, value, showAsRead({ job, decimals })),
+        typeof value === 'string',
+      ),
+    ];
   });
 
 /** The number that a word such as “flat” stands in for now: the last one in the job's past, else what the word stands for, or what is preset or usual. */

@@ -4,6 +4,9 @@ export const lookKey = 'sagitta.look';
 /** Which job of the shelf stands at the bench of a window, for as long as that is open. */
 export const openKey = 'sagitta.open';
 
+/** Which decimal mark was chosen on this device. */
+export const decimalKey = 'sagitta.decimal';
+
 /** How large a px is on this screen. */
 export const screenKey = 'sagitta.screen';
 

@@ -69,7 +69,10 @@ const readNumber = (
   word: string | undefined,
 ): Parsed => {
   const { show, root } = reading;
-  const read = parseQuantity(text, kind, unitFor(kind, show), word === undefined ? {} : { word });
+  const read = parseQuantity(text, kind, unitFor(kind, show), {
+    decimal: show.decimal,
+    ...(word !== undefined && { word }),
+  });
   if (!read.ok) return read;
   const says = checkField(field.path, read.value, root);
   if (says === undefined) return read;

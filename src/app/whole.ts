@@ -1,3 +1,4 @@
+import { decimalsHere } from './decimal.ts';
 import { begin } from './keep/begin.ts';
 import { openDatabase } from './keep/database.ts';
 import { keepBench } from './keep/keep.ts';
@@ -17,7 +18,11 @@ export const makeWhole = async () => {
       onLost: () => bench?.note({ id: 'keep', says: words.keep.lost, details: [], file: {} }),
     });
   const begun = await begin({ open, local, session, now: Date.now });
-  const bench = createBench(begun.beginning);
+  const bench = createBench({ ...begun.beginning, decimals: decimalsHere(local, navigator.languages) });
+  // Another window may have chosen another mark, and the browser's language may have become another.
+  const read = () => bench.read(decimalsHere(local, navigator.languages));
+  window.addEventListener('storage', read);
+  window.addEventListener('languagechange', read);
   const keep = keepBench(bench, begun, { session, local });
   tend(bench, keep);
   return { bench, parts, keep };

@@ -4,6 +4,7 @@
  */
 
 import { enumerate as and } from '../../geometry/enumerate.ts';
+import { type DecimalMark, decimalText } from '../../geometry/units.ts';
 import { firstWords } from './first-words.ts';
 
 type Item = Readonly<Record<string, number | string>>;
@@ -26,9 +27,9 @@ interface ListWords {
 }
 
 /** A size in the storage, in megabytes. */
-const megabytes = (bytes: number): string => {
+const megabytes = (bytes: number, mark: DecimalMark): string => {
   const size = bytes / 1e6;
-  return `${size < 10 ? size.toFixed(1) : Math.round(size)} MB`;
+  return `${size < 10 ? decimalText(size, 1, mark) : Math.round(size)} MB`;
 };
 
 export const words = {
@@ -51,6 +52,15 @@ export const words = {
     job: 'Job',
     date: 'Date',
     units: 'Units',
+    decimal: {
+      label: 'Decimals with',
+      choices: {
+        browser: (mark: DecimalMark) => `browser’s language: ${mark}`,
+        point: () => 'point',
+        comma: () => 'comma',
+      },
+      says: 'Of this device, on screen and on paper; no part of the job. Numbers can be typed with either.',
+    },
     newJob: 'New job…',
     open: 'Open job…',
     save: 'Save job',
@@ -149,8 +159,8 @@ export const words = {
       `“${file}” was written by a newer Sagitta (version ${version} of its format). It can be opened as far as this one understands it; open it with a newer Sagitta to have all of it.`,
     replaced: (path: string) => `${path} is not understood: a new job’s value would stand there.`,
     openNewer: 'Open what is understood',
-    tooLarge: (size: number, most: number) =>
-      `The file is ${megabytes(size)}; none of Sagitta’s is larger than ${megabytes(most)}.`,
+    tooLarge: (size: number, most: number, mark: DecimalMark) =>
+      `The file is ${megabytes(size, mark)}; none of Sagitta’s is larger than ${megabytes(most, mark)}.`,
   },
 
   share: {
@@ -274,8 +284,8 @@ export const words = {
     empty: 'Nothing lies here yet. A job is kept from its first change on.',
     noneFound: 'None here.',
     more: (count: number) => `Show more (${count})`,
-    used: (usage: number, quota: number) =>
-      `The browser’s storage holds ${megabytes(usage)}${quota > 0 ? ` of ${megabytes(quota)} that it may` : ''}.`,
+    used: (usage: number, quota: number, mark: DecimalMark) =>
+      `The browser’s storage holds ${megabytes(usage, mark)}${quota > 0 ? ` of ${megabytes(quota, mark)} that it may` : ''}.`,
     nearlyFull: 'It is nearly full: save jobs as files, and delete those that are done.',
     firm: 'The browser has promised not to clear it by itself.',
     mayBeCleared: 'When the device runs out of room, the browser may clear it by itself.',
@@ -399,8 +409,8 @@ export const words = {
     ends: ['Bass end', 'Treble end'],
 
     card: 'Measure this screen',
-    cardSays:
-      'Hold a bank card to the glass (85.60 × 53.98 mm, ISO/IEC 7810, ID-1), its upper left corner on the frame’s, and move the slider until the frame is as large as the card.',
+    cardSays: (width: string, height: string) =>
+      `Hold a bank card to the glass (${width} × ${height} mm, ISO/IEC 7810, ID-1), its upper left corner on the frame’s, and move the slider until the frame is as large as the card.`,
     cardSlider: 'Size of the frame',
     cardTyped: 'Pixels to 100 mm',
     cardRange: (typed: string, least: number, most: number) =>
@@ -737,8 +747,8 @@ export const words = {
       rearStress: 'Rear edge, MPa',
       meanShear: 'Mean shear, MPa',
     },
-    loadSays:
-      'An estimate, to compare bridges by: + pulls the glue open, and peel gathers at the edge, so it never says that a joint is safe. For scale: spruce gives way across its grain at about 2.6 MPa, which such means never reach.',
+    loadSays: (strength: string) =>
+      `An estimate, to compare bridges by: + pulls the glue open, and peel gathers at the edge, so it never says that a joint is safe. For scale: spruce gives way across its grain at about ${strength}, which such means never reach.`,
     neck: 'Neck or bridge',
     neckSays: {
       bridge: (thick: string) => `A bridge ${thick} thick suits this neck angle.`,

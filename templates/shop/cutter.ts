@@ -83,7 +83,7 @@ export const cutter = z.looseObject({
   ),
   holes: choice(
     'Drill holes',
-    'As the hole itself, to be cut out; as a cross through its centre; or as a dot 0.2 mm across that starts the drill.',
+    'As the hole itself, to be cut out; as a cross through its centre; or as a dot a fifth of a mm across that starts the drill.',
     { circles: 'circles', crosses: 'crosses', points: 'dots' },
     'circles',
   ),

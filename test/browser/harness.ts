@@ -10,6 +10,8 @@ export interface Window {
   readonly touch?: boolean;
   /** The system asks for dark colours. */
   readonly dark?: boolean;
+  /** The browser's language; US English where none is named. */
+  readonly locale?: string;
   /** The system asks that nothing moves by itself. */
   readonly still?: boolean;
 }
@@ -41,12 +43,13 @@ export interface Opened {
  * the app's own origin.
  */
 export async function openPage(window: Window, opened: Opened = {}): Promise<Page> {
-  const { width, height, touch = false, dark = false, still = false } = window;
+  const { width, height, touch = false, dark = false, still = false, locale = 'en-US' } = window;
   const { url = inject('url'), serviceWorkers = 'block' } = opened;
   const context = await (await launch()).newContext({
     viewport: { width, height },
     hasTouch: touch,
     isMobile: touch,
+    locale,
     colorScheme: dark ? 'dark' : 'light',
     reducedMotion: still ? 'reduce' : 'no-preference',
     serviceWorkers,

@@ -2,7 +2,7 @@ import { useId, useMemo, useRef } from 'react';
 import { shortName } from '../../../geometry/names.ts';
 import { gapLine, gapOver } from '../../../geometry/saddle/gap.ts';
 import type { Point } from '../../../geometry/shape/types.ts';
-import { MM_PER_INCH } from '../../../geometry/units.ts';
+import { decimalText, MM_PER_INCH } from '../../../geometry/units.ts';
 import { Sample } from '../sheet/Alternatives.tsx';
 import { useRoom } from '../sheet/use-room.ts';
 import type { Built } from '../store.ts';
@@ -100,7 +100,7 @@ export const Chart = ({ designs }: { designs: readonly Compared[] }) => {
             <g key={mark}>
               <path className="grid" d={`M${around.left} ${round(atY(mark * inUnit))}h${plotWidth}`} />
               <text x={around.left - 8} y={round(atY(mark * inUnit)) + 4} textAnchor="end">
-                {mark.toFixed(decimals).replace('-', '\u2212')}
+                {decimalText(mark, decimals, show.decimal)}
               </text>
             </g>
           ))}

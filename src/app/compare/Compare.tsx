@@ -2,6 +2,7 @@ import { type ComponentProps, type ComponentType, useEffect, useMemo, useState }
 import { freeLetters } from '../../../geometry/alternatives.ts';
 import type { Job } from '../../../geometry/job.ts';
 import { letters } from '../../../geometry/schema/alternatives.ts';
+import { jobAsRead } from '../decimal.ts';
 import { fieldId } from '../numbers/use-field.ts';
 import { Resting } from '../Resting.tsx';
 import { heads } from '../skips/heads.ts';
@@ -20,7 +21,7 @@ const says = words.compare;
 
 /** One way to see the designs beside each other. */
 const Shown = ({ of: Part }: { of: ComponentType<{ job: Job; designs: readonly Compared[] }> }) => {
-  const job = useBenchState((state) => state.job);
+  const job = useBenchState(jobAsRead);
   const solved = useBenchState((state) => state.solved);
   const designs = useMemo(() => designsOf({ job, solved }), [job, solved]);
   return <Part job={job} designs={designs} />;

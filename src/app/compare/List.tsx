@@ -2,6 +2,7 @@ import { useRef } from 'react';
 import type { Letter } from '../../../geometry/alternatives.ts';
 import { fieldAt } from '../../../geometry/fields.ts';
 import { solvedAlternatives } from '../alternatives.ts';
+import { jobAsRead } from '../decimal.ts';
 import { saysId, useField } from '../numbers/use-field.ts';
 import { Sample } from '../sheet/Alternatives.tsx';
 import { useBench, useBenchState } from '../use-bench.ts';
@@ -28,8 +29,11 @@ const Name = ({ path, label }: { path: string; label: string }) => {
 
 /** What keeps a design from being built, where something does. */
 const Unbuilt = ({ letter }: { letter: Letter | undefined }) => {
-  const problems = useBenchState(({ job, solved }) => {
-    const own = letter === undefined ? solved : solvedAlternatives(job).find((one) => one.letter === letter)?.solved;
+  const problems = useBenchState((state) => {
+    const own =
+      letter === undefined
+        ? state.solved
+        : solvedAlternatives(jobAsRead(state)).find((one) => one.letter === letter)?.solved;
     return own?.ok === false ? own.problems : undefined;
   });
   return (

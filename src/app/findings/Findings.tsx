@@ -1,6 +1,7 @@
 import { useCallback, useRef, useState } from 'react';
 import type { Finding, Level } from '../../../geometry/checks/check.ts';
 import type { CheckId } from '../../../geometry/checks/ranges.ts';
+import { jobAsRead } from '../decimal.ts';
 import { neckOf } from '../outcome/neck-of.ts';
 import { Refused } from '../sheet/Refused.tsx';
 import { useStill } from '../sheet/use-still.ts';
@@ -24,7 +25,7 @@ const List = ({ isStale }: { isStale: boolean }) => {
   const bench = useBench();
   const findings = useBenchState(({ built }) => (built === undefined ? none : findingsOf(built)));
   // Advice is looked for once a hand lets go of its number.
-  const asked = useStill((state) => state.job);
+  const asked = useStill(jobAsRead);
   const found = useStill(({ built, solved }) => (built === undefined || !solved.ok ? none : findingsOf(built)));
   const isHeld = useBenchState(({ held }) => held !== undefined);
   const advised = useAdvice(asked, found);
@@ -89,7 +90,7 @@ export const Findings = () => {
   const isBuilt = useBenchState((state) => state.built !== undefined);
   const isStale = useBenchState((state) => !state.solved.ok);
   const verdict = useBenchState((state) => {
-    const neck = neckOf(state.job);
+    const neck = neckOf(jobAsRead(state));
     return neck && neck.neck.says !== 'bridge' ? neck.says : undefined;
   });
   return (

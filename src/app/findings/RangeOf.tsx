@@ -2,6 +2,7 @@ import { useRef } from 'react';
 import { type CheckId, rangeOf, usualRanges } from '../../../geometry/checks/ranges.ts';
 import { fieldAt } from '../../../geometry/fields.ts';
 import { formatQuantity } from '../../../geometry/units.ts';
+import { showAsRead } from '../decimal.ts';
 import { unitOf } from '../numbers/Field.tsx';
 import { saysId, useField } from '../numbers/use-field.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
@@ -17,9 +18,10 @@ const Limit = ({ check, bound }: { check: CheckId; bound: Bound }) => {
   const field = fieldAt(path);
   if (field === undefined) throw new RangeError(`${path} is no field.`);
   const { says: refused, focusProps, textProps, value, unit } = useField(field);
-  const usual = useBenchState(({ job }) => {
+  const usual = useBenchState((state) => {
+    const { job } = state;
     const bounds = rangeOf({ ...job, limits: {} }, check).range;
-    return bounds[bound] === undefined ? '' : formatQuantity(bounds[bound], usualRanges[check].kind, job.show);
+    return bounds[bound] === undefined ? '' : formatQuantity(bounds[bound], usualRanges[check].kind, showAsRead(state));
   });
   const isUsual = value === undefined || value === 'usual';
   return (

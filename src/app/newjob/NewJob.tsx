@@ -3,9 +3,10 @@ import { fitScale } from '../../../geometry/instrument/scale.ts';
 import { stringSets } from '../../../geometry/instrument/sets.ts';
 import { formatQuantity } from '../../../geometry/units.ts';
 import { today } from '../bar/today.ts';
+import { asRead } from '../decimal.ts';
 import { unitOf } from '../numbers/Field.tsx';
 import { nextFret } from '../numbers/measured.ts';
-import { useBench } from '../use-bench.ts';
+import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { Ask, AskChoice } from './Ask.tsx';
 import {
@@ -32,6 +33,7 @@ const setTitles = Object.fromEntries(Object.entries(stringSets).map(([id, { titl
 /** What a new job begins with: what was measured, or a starter. */
 export const NewJob = ({ onClose }: { onClose: () => void }) => {
   const bench = useBench();
+  const { mark } = useBenchState(({ decimals }) => decimals);
   const dialog = useRef<HTMLDialogElement>(null);
   const [way, setWay] = useState<'asked' | 'starter'>('asked');
   const [asked, setAsked] = useState(nothingAsked);
@@ -42,7 +44,8 @@ export const NewJob = ({ onClose }: { onClose: () => void }) => {
   }, []);
 
   const day = today(new Date());
-  const { job, refused, assumed } = readAsked(asked, day);
+  const { job, refused, assumed } = readAsked(asked, day, mark);
+  const read = asRead(job, mark);
   const saysAt = (path: string) => (left.has(path) ? refused[path] : undefined);
   const leave = (path: string) => setLeft((now) => new Set(now).add(path));
   const change = (changed: Partial<Asked>) => setAsked((now) => ({ ...now, ...changed }));
@@ -76,7 +79,7 @@ export const NewJob = ({ onClose }: { onClose: () => void }) => {
             <input
               {...props}
               {...text(path, asked.typed[path], (typed) => change({ typed: { ...asked.typed, [path]: typed } }))}
-              placeholder={standIn(path, job)}
+              placeholder={standIn(path, read)}
             />
             <span className="unit">{unitOf(field, field.kind === 'radius' ? job.show.radius : length)}</span>
           </span>
@@ -93,7 +96,7 @@ export const NewJob = ({ onClose }: { onClose: () => void }) => {
     change({ frets: [...asked.frets, { fret, distance: '' }] });
   };
   const fitted = fitScale(job.guitar.measured);
-  const say = (value: number) => formatQuantity(value, 'length', job.show, { unit: true });
+  const say = (value: number) => formatQuantity(value, 'length', read.show, { unit: true });
   const frets = (
     <fieldset className="asked-frets" data-ask="guitar.scale">
       <legend>{words.numbers.frets.label}</legend>
@@ -164,7 +167,7 @@ export const NewJob = ({ onClose }: { onClose: () => void }) => {
               path="show.length"
               job={job}
               value={length}
-              onChange={(unit) => setAsked((now) => inUnit(now, unit, day))}
+              onChange={(unit) => setAsked((now) => inUnit(now, unit, day, mark))}
             />
             <div>
               <label className="check">

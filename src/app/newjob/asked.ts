@@ -3,7 +3,7 @@ import { fewestFrets } from '../../../geometry/instrument/scale.ts';
 import { type StringSetId, withSet } from '../../../geometry/instrument/sets.ts';
 import type { Job } from '../../../geometry/job.ts';
 import { newJob } from '../../../geometry/job-file.ts';
-import type { LengthUnit, ShowUnits } from '../../../geometry/units.ts';
+import type { DecimalMark, LengthUnit, ShowUnits } from '../../../geometry/units.ts';
 import { withChoice } from '../numbers/with-choice.ts';
 import { readField, shown, stands } from '../typing.ts';
 import { words } from '../words.ts';
@@ -121,13 +121,14 @@ const readFrets = (frets: readonly TypedFret[], show: ShowUnits) => {
   return { measured, refused };
 };
 
-/** A job of what was asked, of this day (year-month-day): presets where nothing was, and what is refused; that has its preset in the job. */
-export const readAsked = (asked: Asked, today: string): ReadAsked => {
+/** A job of what was asked, of this day (year-month-day): presets where nothing was, and what is refused; that has its preset in the job. What is said of it has the decimal mark of whoever reads it. */
+export const readAsked = (asked: Asked, today: string, decimal?: DecimalMark): ReadAsked => {
   const { name, hand, length, typed, isByFrets, frets, set, footprint } = asked;
-  const show = { ...newJob(today).show, length };
+  const own = { ...newJob(today).show, length };
+  const show: ShowUnits = { ...own, ...(decimal && { decimal }) };
   const refused: Record<string, string> = {};
   const assumed: string[] = [];
-  let job: Job = { ...presetJob(today, show), hand };
+  let job: Job = { ...presetJob(today, own), hand };
   if (name.trim() !== '') {
     const read = readField(fieldOf('name'), name, show);
     if (read.ok) job = setAt(job, 'name', read.value);
@@ -161,8 +162,8 @@ export const standIn = (path: Measure, job: Job): string => {
 };
 
 /** What is typed, in another unit: a number without a unit of its own stays as long as it was. */
-export const inUnit = (asked: Asked, length: LengthUnit, today: string): Asked => {
-  const { show } = readAsked(asked, today).job;
+export const inUnit = (asked: Asked, length: LengthUnit, today: string, decimal?: DecimalMark): Asked => {
+  const show: ShowUnits = { ...readAsked(asked, today).job.show, ...(decimal && { decimal }) };
   const again = (path: string, text: string) => {
     const field = fieldOf(path);
     const read = readField(field, text, show);

@@ -1,5 +1,6 @@
 import { memo } from 'react';
 import type { FieldInfo } from '../../../geometry/fields.ts';
+import { jobAsRead } from '../decimal.ts';
 import { numberBefore } from '../store.ts';
 import { absenceOf } from '../typing.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
@@ -31,7 +32,7 @@ const WordToggle = ({ field, word, value }: { field: FieldInfo; word: string; va
 
 /** The button for the word, under the number that the readings give and where that comes from. */
 const FromReadings = ({ field, word, value }: { field: FieldInfo; word: string; value: unknown }) => {
-  const from = useBenchState((state) => settledFrom(state.job, field.path));
+  const from = useBenchState((state) => settledFrom(jobAsRead(state), field.path));
   return (
     <p className="from">
       <WordToggle field={field} word={word} value={value} />

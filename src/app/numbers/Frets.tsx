@@ -1,5 +1,6 @@
 import { fewestFrets, fitScale } from '../../../geometry/instrument/scale.ts';
 import { formatQuantity } from '../../../geometry/units.ts';
+import { jobAsRead } from '../decimal.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { Fold } from './Fold.tsx';
@@ -11,7 +12,7 @@ const says = words.numbers.frets;
 /** The frets that were measured, the scale that they give and how sure it is. */
 export const Frets = () => {
   const bench = useBench();
-  const job = useBenchState((state) => state.job);
+  const job = useBenchState(jobAsRead);
   const isHeld = useBenchState(({ drafts }) =>
     Object.entries(drafts).some(([path, draft]) => path.startsWith('guitar.measured.') && draft.says !== undefined),
   );

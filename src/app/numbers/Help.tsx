@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { fieldAt, usualText } from '../../../geometry/fields.ts';
+import { jobAsRead } from '../decimal.ts';
 import { WhatIf } from '../figures/WhatIf.tsx';
 import { useStill } from '../sheet/use-still.ts';
 import { fieldTitle } from '../strings.ts';
@@ -14,7 +15,7 @@ const movesNothing = /^(limits|setup)\./;
 /** What the field in focus means and where it is taken; while none is, what this page is. Its height stays, so that it never moves anything. */
 export const Help = () => {
   const path = useBenchState((state) => state.lastFocus);
-  const job = useStill((state) => state.job);
+  const job = useStill(jobAsRead);
   const field = path === undefined ? undefined : fieldAt(path);
   const bench = useBench();
   // Back to what this page is, once the focus has left the numbers and this; a window that is left for another one keeps what it said.

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { type FieldInfo, itemFields, mostItems } from '../../../geometry/fields.ts';
 import type { ShowUnits } from '../../../geometry/units.ts';
+import { showAsRead } from '../decimal.ts';
 import { fieldTitle, itemName } from '../strings.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
@@ -42,7 +43,7 @@ const Row = ({
   extra?: ReactNode;
 }) => {
   const bench = useBench();
-  const show = useBenchState((state) => state.job.show);
+  const show = useBenchState(showAsRead);
   const fields = itemFields(list, id);
   /** The button goes with its row: the focus moves on to the next row's last number, or to the one to be added. */
   const remove = () => {

@@ -1,5 +1,6 @@
 import { type FocusEvent, useRef, useState } from 'react';
 import type { FieldInfo } from '../../../geometry/fields.ts';
+import { showAsRead } from '../decimal.ts';
 import { readField, shown } from '../typing.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import type { ListPath, Values } from './lists.ts';
@@ -24,7 +25,7 @@ const keyOf = ({ path }: FieldInfo): string => path.split('.').at(-1) ?? '';
 /** What is typed of an item to add. It is no part of the job until all its numbers are read: one that nobody measured would count. */
 export const NewItem = ({ list, columns, heads, proposed, called, add: addCalled, addStep, span }: NewItemProps) => {
   const bench = useBench();
-  const show = useBenchState((state) => state.job.show);
+  const show = useBenchState(showAsRead);
   const focus = useBenchState((state) => state.focus);
   const first = useRef<HTMLInputElement>(null);
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});

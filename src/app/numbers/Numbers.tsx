@@ -1,5 +1,6 @@
 import { Fragment } from 'react';
 import { applies, type FieldGroup, fieldGroups } from '../../../geometry/fields.ts';
+import { jobAsRead } from '../decimal.ts';
 import { drawer } from '../media.ts';
 import { Resting } from '../Resting.tsx';
 import { groupId, heads } from '../skips/heads.ts';
@@ -50,7 +51,7 @@ const Fields = ({ group }: { group: FieldGroup }) => {
 /** One group; folded away while not needed, where not every job needs it. */
 const Group = ({ group, next }: { group: FieldGroup; next: FieldGroup | undefined }) => {
   const { id, title } = group;
-  const job = useBenchState((state) => state.job);
+  const job = useBenchState(jobAsRead);
   const isHeld = useBenchState(({ drafts, solved }) => {
     const isHere = (path: string) =>
       group.fields.some((field) => field.path === path) ||

@@ -3,6 +3,7 @@ import { applies, type FieldInfo, fieldAt, stringFields } from '../../../geometr
 import { type StringSetId, stringSets, withSet } from '../../../geometry/instrument/sets.ts';
 import { type Job, stringCount } from '../../../geometry/job.ts';
 import { formatQuantity } from '../../../geometry/units.ts';
+import { showAsRead } from '../decimal.ts';
 import { heads } from '../skips/heads.ts';
 import { SkipOn } from '../skips/SkipOn.tsx';
 import type { Side } from '../strings.ts';
@@ -26,7 +27,7 @@ const isColumn = ({ path }: FieldInfo, { setbacks, spacing }: Pick<Job['strings'
 
 /** The setback that a string asks for, where it is computed: nothing to type. */
 const Needed = ({ id, name }: { id: string; name: string }) => {
-  const show = useBenchState((state) => state.job.show);
+  const show = useBenchState(showAsRead);
   const needed = useBenchState(({ built }) => built?.design.strings.find((one) => one.id === id)?.neededSetback);
   return (
     <output className="figure" aria-label={words.strings.needed(name)}>
@@ -137,7 +138,7 @@ const Setbacks = () => {
 export const Strings = () => {
   const bench = useBench();
   const list = useBenchState((state) => state.job.strings.list);
-  const show = useBenchState((state) => state.job.show);
+  const show = useBenchState(showAsRead);
   const strings = useBenchState((state) => state.job.strings);
   const columns = fieldsOf(list[0]?.id ?? '')
     .filter((field) => isColumn(field, strings))

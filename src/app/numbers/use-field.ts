@@ -1,6 +1,7 @@
 import type { ChangeEvent, KeyboardEvent } from 'react';
 import { type FieldInfo, getAt } from '../../../geometry/fields.ts';
 import { unitFor } from '../../../geometry/units.ts';
+import { jobAsRead, showAsRead } from '../decimal.ts';
 import { absenceOf, shown } from '../typing.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { settledNumber } from './settled.ts';
@@ -30,8 +31,8 @@ export const useField = (field: FieldInfo) => {
   const { path } = field;
   const draft = useBenchState((state) => state.drafts[path]);
   const value = useBenchState((state) => getAt(state.job, path));
-  const settled = useBenchState((state) => settledNumber(state.job, path));
-  const show = useBenchState((state) => state.job.show);
+  const settled = useBenchState((state) => settledNumber(jobAsRead(state), path));
+  const show = useBenchState(showAsRead);
   const hasFocus = useBenchState((state) => state.focus === path);
   const isPointed = useBenchState((state) => state.pointed === path);
   const problem = useBenchState((state) =>

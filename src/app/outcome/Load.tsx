@@ -1,11 +1,14 @@
 import { helds } from '../../../geometry/bridge/held.ts';
 import { figureAt } from '../../../geometry/figures/index.ts';
+import { formatQuantity } from '../../../geometry/units.ts';
 import { FigureValue } from '../figures/Figure.tsx';
 import { useBuilt } from '../use-bench.ts';
 import { words } from '../words.ts';
 
 const says = words.outcome;
 const capital = (text: string) => `${text[0]?.toUpperCase()}${text.slice(1)}`;
+/** Tension across the grain at which spruce gives way, MPa [memory]. */
+const spruce = 2.6;
 const rows = ['down', 'moment', 'meanStress', 'rearStress', 'meanShear'] as const;
 
 /** The load on the glue line, for each way in which the strings can be held; the job's own marked. */
@@ -48,7 +51,9 @@ export const Load = () => {
           </tbody>
         </table>
       </section>
-      <p className="small">{says.loadSays}</p>
+      <p className="small">
+        {says.loadSays(formatQuantity(spruce, 'stress', built.job.show, { unit: true, digits: 1 }))}
+      </p>
     </>
   );
 };

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { figureAt } from '../../../geometry/figures/index.ts';
 import type { NeckOrBridge } from '../../../geometry/instrument/neck.ts';
+import { jobAsRead } from '../decimal.ts';
 import { Fact, Row } from '../figures/Fact.tsx';
 import { valueText } from '../figures/figure-text.ts';
 import { useBenchState, useBuilt } from '../use-bench.ts';
@@ -22,7 +23,7 @@ const values = {
 export const Neck = ({ isStale }: { isStale: boolean }) => {
   const lastBuilt = useBuilt();
   const built = isStale ? undefined : lastBuilt;
-  const job = useBenchState((state) => state.job);
+  const job = useBenchState(jobAsRead);
   const found = neckOf(job);
   const missing = unread(job);
   if (found === undefined && missing.length === 0) return null;

@@ -1,9 +1,11 @@
 import { type KeyboardEvent, useState } from 'react';
 import { paperOf } from '../../../templates/paper.ts';
 import type { Sheet } from '../../../templates/sheets.ts';
+import { showAsRead } from '../decimal.ts';
 import { CardDialog } from '../sheet/tools/CardDialog.tsx';
 import { referencePx } from '../sheet/tools/screen.ts';
 import { useScreen } from '../sheet/tools/use-screen.ts';
+import { useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { SheetPicture } from './SheetPicture.tsx';
 import { useShopState } from './shop-store.ts';
@@ -33,7 +35,8 @@ export const pageAt = (wanted: number, sheets: readonly Sheet[]): number => Math
 
 /** Each page as it is printed, one at a time, whole or at true size. */
 export const Pages = ({ laid, isOld, wanted, onWanted }: Props) => {
-  const paper = useShopState(({ shop }) => paperOf(shop).name);
+  const { decimal } = useBenchState(showAsRead);
+  const paper = useShopState(({ shop }) => paperOf(shop, decimal).name);
   const [screen, measure] = useScreen();
   const [isTrue, setTrue] = useState(false);
   const [isMeasuring, setMeasuring] = useState(false);

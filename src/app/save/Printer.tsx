@@ -14,6 +14,7 @@ import type { Sheet } from '../../../templates/sheets.ts';
 import { shopSchema } from '../../../templates/shop/index.ts';
 import { isProved, type Printer as Known, withPrinter } from '../../../templates/shop/printers.ts';
 import { today } from '../bar/today.ts';
+import { showAsRead } from '../decimal.ts';
 import { unitOf } from '../numbers/Field.tsx';
 import { readField } from '../typing.ts';
 import { useBenchState } from '../use-bench.ts';
@@ -121,7 +122,7 @@ const sayProved = (printer: Known, lies: Lies, { decimal }: ShowUnits): string =
 /** What is known of the printer: its name, when it was proved, by what, and what came of it. */
 const About = ({ printer, lies }: { printer: Known; lies: Lies }) => {
   const store = useShopStore();
-  const show = useBenchState(({ job }) => job.show);
+  const show = useBenchState(showAsRead);
   const mm = (value: number) => formatQuantity(value, 'length', show, { unit: true });
   const { id, readings } = printer;
   const remove = () => {
@@ -154,7 +155,7 @@ const About = ({ printer, lies }: { printer: Known; lies: Lies }) => {
 
 const BarField = ({ bar, lies }: { bar: Bar; lies: Lies }) => {
   const store = useShopStore();
-  const show = useBenchState(({ job }) => job.show);
+  const show = useBenchState(showAsRead);
   const text = useShopState(({ proof }) => proof.texts[bar.key] ?? '');
   const { why } = readBar(text, show);
   const id = `proof-${bar.key}`;
@@ -191,7 +192,7 @@ const BarField = ({ bar, lies }: { bar: Bar; lies: Lies }) => {
 /** What the bars of a print read, and what comes of it. */
 const Proof = ({ printer, sheets, lies }: { printer: Known; sheets: readonly Sheet[]; lies: Lies }) => {
   const store = useShopStore();
-  const show: ShowUnits = useBenchState(({ job }) => job.show);
+  const show = useBenchState(showAsRead);
   const typed = useShopState(({ proof }) => proof);
   const [proved, setProved] = useState<Pick<PrintProof, 'kind' | 'says'> | undefined>();
   const [wrong, setWrong] = useState<readonly string[]>([]);

@@ -1,6 +1,7 @@
 import { applies, fieldAt, getAt, usualText } from '../../../geometry/fields.ts';
 import { unitFor } from '../../../geometry/units.ts';
 import { shopSchema } from '../../../templates/shop/index.ts';
+import { showAsRead } from '../decimal.ts';
 import { unitOf } from '../numbers/Field.tsx';
 import { keysFor } from '../numbers/use-field.ts';
 import { shown } from '../typing.ts';
@@ -19,7 +20,7 @@ interface Props {
 /** One setting of the shop, with its word, its unit, what it means and what is said of it; nothing where it does not count. */
 export const ShopField = ({ path, of }: Props) => {
   const store = useShopStore();
-  const show = useBenchState(({ job }) => job.show);
+  const show = useBenchState(showAsRead);
   const draft = useShopState(({ drafts }) => drafts[path]);
   const value = useShopState(({ shop }) => getAt(shop, path));
   const field = fieldAt(path, shopSchema);

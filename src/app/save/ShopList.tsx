@@ -1,6 +1,7 @@
 import { useRef, useState } from 'react';
 import { type FieldInfo, fieldsOf, getAt, mostItems } from '../../../geometry/fields.ts';
 import { shopSchema } from '../../../templates/shop/index.ts';
+import { showAsRead } from '../decimal.ts';
 import { unitOf } from '../numbers/Field.tsx';
 import { readField, shown } from '../typing.ts';
 import { useBenchState } from '../use-bench.ts';
@@ -18,7 +19,7 @@ const columnsOf = (list: string): readonly FieldInfo[] =>
 /** An item to add: no part of the settings till all of it is read. */
 const NewItem = ({ list, toAdd, label }: { list: string; toAdd: string; label: string }) => {
   const store = useShopStore();
-  const show = useBenchState(({ job }) => job.show);
+  const show = useBenchState(showAsRead);
   const first = useRef<HTMLInputElement>(null);
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
   const [refused, setRefused] = useState('');

@@ -6,6 +6,7 @@ import { printedOf } from '../../../templates/pieces/index.ts';
 import type { Piece } from '../../../templates/pieces/piece.ts';
 import { shopSchema } from '../../../templates/shop/index.ts';
 import { chosenPrinter } from '../../../templates/shop/printers.ts';
+import { showAsRead } from '../decimal.ts';
 import { chooseFolder } from '../folder.ts';
 import type { Keep } from '../keep/keep.ts';
 import { Refused } from '../sheet/Refused.tsx';
@@ -33,7 +34,7 @@ const wide = '(min-width: 1080px)';
 
 /** Settings whose typed text cannot be used, and with which values the templates are drawn instead. */
 const RefusedSettings = () => {
-  const show = useBenchState(({ job }) => job.show);
+  const show = useBenchState(showAsRead);
   const refused = useShopState((state) => refusedSettings(state, show).join('\n'));
   if (refused === '') return null;
   return (
@@ -108,6 +109,7 @@ const Body = ({ onClose }: { onClose: () => void }) => {
   const dialog = useRef<HTMLDialogElement>(null);
   const built = useBenchState((state) => (state.solved.ok ? state.built : undefined));
   const shop = useShopState((state) => state.shop);
+  const { decimal } = useBenchState(showAsRead);
   const isWide = useMedia(wide);
   const [chosen, setTab] = useState<Tab>('pieces');
   const { work, done, run } = useWork();
@@ -209,7 +211,7 @@ const Body = ({ onClose }: { onClose: () => void }) => {
               </button>
             )}
             <p className="small">
-              {shop.paper.size === 'typed' && says.typedSize(paperOf(shop).name)} {says.pdfSays(printer)}
+              {shop.paper.size === 'typed' && says.typedSize(paperOf(shop, decimal).name)} {says.pdfSays(printer)}
             </p>
           </div>
         )}

@@ -6,6 +6,7 @@ import type { Job } from '../../../geometry/job.ts';
 import { shortName } from '../../../geometry/names.ts';
 import { wantedAt } from '../../../geometry/saddle/heights.ts';
 import type { PassOutcome, PassString } from '../../../geometry/saddle/setup.ts';
+import { jobAsRead, showAsRead } from '../decimal.ts';
 import { Fact } from '../figures/Fact.tsx';
 import { FigureValue } from '../figures/Figure.tsx';
 import { LifeValue } from '../figures/LifeValue.tsx';
@@ -55,7 +56,7 @@ interface RowProps {
 
 /** One string of a reading: what is typed, and what comes of it. */
 const Row = ({ pass, k, of, isCut, asked }: RowProps) => {
-  const job = useBenchState((state) => state.job);
+  const job = useBenchState(jobAsRead);
   const string = job.strings.list[k] as Job['strings']['list'][number];
   const fields = (['action', 'cents'] as const).map((key) => fieldAtReading(pass, string.id, key));
   const [action, cents] = fields as [FieldInfo, FieldInfo];
@@ -126,7 +127,7 @@ interface PassProps {
 export const Pass = ({ pass, n, isLast, asked, outcome, onRemove }: PassProps) => {
   const bench = useBench();
   const strings = useBenchState((state) => state.job.strings.list);
-  const show = useBenchState((state) => state.job.show);
+  const show = useBenchState(showAsRead);
   const isHeld = useBenchState(({ drafts }) =>
     Object.entries(drafts).some(([path, draft]) => path.startsWith(`setup.log.${pass.id}.`) && draft.says),
   );

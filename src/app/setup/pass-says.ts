@@ -1,3 +1,4 @@
+import { inRow } from '../../../geometry/enumerate.ts';
 import { closeEnough, type PassAdvice, type PassOutcome, type PassString } from '../../../geometry/saddle/setup.ts';
 import { formatQuantity, type ShowUnits } from '../../../geometry/units.ts';
 import { words } from '../words.ts';
@@ -53,12 +54,11 @@ export const moveText = ({ shift, missed }: PassString, show: ShowUnits): string
   if (shift === 0) return '';
   const moves = shift - missed;
   const by = fine(Math.abs(moves), show);
-  return [
+  const parts = [
     Math.abs(moves) < nothing && missed !== 0 ? '' : moves < 0 ? says.forward(by) : says.back(by),
     Math.abs(missed) < nothing ? '' : says.missingBy(fine(Math.abs(missed), show)),
-  ]
-    .filter(Boolean)
-    .join(', ');
+  ];
+  return inRow(parts.filter((part) => part !== ''));
 };
 
 /** What is to be minded of break points that move. */

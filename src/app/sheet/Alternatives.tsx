@@ -1,4 +1,5 @@
 import { overKey, solvedAlternatives } from '../alternatives.ts';
+import { jobAsRead } from '../decimal.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 
@@ -7,8 +8,8 @@ export const Alternatives = () => {
   const bench = useBench();
   const list = useBenchState((state) => state.job.alternatives.list);
   const folds = useBenchState((state) => state.folds);
-  const unbuilt = useBenchState(({ job }) =>
-    solvedAlternatives(job)
+  const unbuilt = useBenchState((state) =>
+    solvedAlternatives(jobAsRead(state))
       .filter(({ solved }) => !solved.ok)
       .map(({ letter }) => letter)
       .join(),

@@ -3,6 +3,7 @@ import type { Text } from '../../../geometry/drawing.ts';
 import { benchOrder, fieldAt, getAt } from '../../../geometry/fields.ts';
 import { type Grip, gripsOf, putOnSheet } from '../../../geometry/views/grips/index.ts';
 import type { ViewName } from '../../../geometry/views/index.ts';
+import { jobAsRead } from '../decimal.ts';
 import { coarse } from '../media.ts';
 import type { Built } from '../store.ts';
 import { fieldTitle } from '../strings.ts';
@@ -53,7 +54,7 @@ interface Active {
 
 /** What is read beside the grip in hand: its number's name and value, and what keeps it there. */
 const useLines = (grip: Grip | undefined, isStopped: boolean): readonly string[] => {
-  const job = useBenchState((state) => state.job);
+  const job = useBenchState(jobAsRead);
   const isBuilt = useBenchState(({ solved }) => solved.ok);
   if (grip === undefined) return [];
   const pulls = [grip, ...(grip.also ? [grip.also] : [])];

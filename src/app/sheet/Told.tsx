@@ -1,6 +1,7 @@
 import { useEffect, useEffectEvent, useState } from 'react';
 import { fieldAt, getAt } from '../../../geometry/fields.ts';
 import { formatQuantity } from '../../../geometry/units.ts';
+import { showAsRead } from '../decimal.ts';
 import type { Built, State } from '../state.ts';
 import { fieldTitle } from '../strings.ts';
 import { stands } from '../typing.ts';
@@ -29,7 +30,7 @@ export const tellStep = (before: Pick<State, 'job' | 'built' | 'past'>, now: Sta
   const step = past.length >= before.past.length ? past.at(-1) : future.at(-1);
   const field = step && fieldAt(step.path);
   if (step === undefined || field === undefined) return step?.name ?? '';
-  const number = words.hands.now(fieldTitle(job, step.path), stands(field, getAt(job, step.path), job.show));
+  const number = words.hands.now(fieldTitle(job, step.path), stands(field, getAt(job, step.path), showAsRead(now)));
   if (!solved.ok || built === undefined) return words.hands.toldNotBuilt(number);
   return words.hands.told(number, moved(before.built, built));
 };

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 
 const says = words.shelf;
@@ -18,6 +19,7 @@ const look = async (): Promise<Used | undefined> => {
 
 /** How full the browser's storage is, and whether the browser may clear it by itself. */
 export const Room = () => {
+  const { mark } = useBenchState(({ decimals }) => decimals);
   const [used, setUsed] = useState<Used | undefined>();
   const [isRefused, setRefused] = useState(false);
   useEffect(() => {
@@ -32,7 +34,7 @@ export const Room = () => {
   return (
     <div className="storage">
       <p>
-        {says.used(used.usage, used.quota)}
+        {says.used(used.usage, used.quota, mark)}
         {used.quota > 0 && used.usage / used.quota > 0.8 && <strong> {says.nearlyFull}</strong>}
       </p>
       {used.isFirm ? (

@@ -1,6 +1,7 @@
 import type { Job } from '../../../geometry/job.ts';
 import { cleanName } from '../../../geometry/names.ts';
 import { readNewer } from '../../../geometry/newer.ts';
+import { asRead } from '../decimal.ts';
 import type { Keep } from '../keep/keep.ts';
 import { addJobs, cardsOf, jobOf } from '../keep/shelf.ts';
 import { holdsJob, jobInLink } from '../share/link.ts';
@@ -21,13 +22,13 @@ const pause = () => new Promise<void>((done) => setTimeout(done));
 /** In what an opened job differs from the last changed one of its name on the shelf. */
 const compare = async (bench: Bench, keep: Keep, job: Job): Promise<void> => {
   await keep.flush();
-  const { id } = bench.getState();
+  const { id, decimals } = bench.getState();
   const twin = (await cardsOf(keep.db)).find(
     (card) => card.id !== id && card.name === job.name && card.place !== 'bin',
   );
   const there = twin && (await jobOf(keep.db, twin.id));
   if (there === undefined) return;
-  const details = differenceOf(job, there.job);
+  const details = differenceOf(asRead(job, decimals.mark), asRead(there.job, decimals.mark));
   const shown = cleanName(job.name);
   bench.note({
     id: 'beside',
@@ -91,7 +92,7 @@ export const openFiles = async (bench: Bench, keep: Keep | undefined, files: rea
       bench.note({
         id: 'open',
         says: words.notices.notOpened(cleanName(file.name)),
-        details: [says.tooLarge(file.size, longestShelf)],
+        details: [says.tooLarge(file.size, longestShelf, bench.getState().decimals.mark)],
       });
     } else await openText(bench, keep, await file.text(), file.name);
   }

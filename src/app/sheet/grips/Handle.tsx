@@ -1,7 +1,9 @@
 import { type KeyboardEvent, memo, type PointerEvent, useEffect, useRef } from 'react';
+import { inRow } from '../../../../geometry/enumerate.ts';
 import { type FieldInfo, fieldAt, getAt } from '../../../../geometry/fields.ts';
 import type { Point } from '../../../../geometry/shape/types.ts';
 import type { Grip, Pull } from '../../../../geometry/views/grips/index.ts';
+import { showAsRead } from '../../decimal.ts';
 import { fieldTitle } from '../../strings.ts';
 import { stands } from '../../typing.ts';
 import { useBench, useBenchState } from '../../use-bench.ts';
@@ -83,13 +85,13 @@ export const Handle = memo(
     const name = useBenchState(({ job }) =>
       also ? fieldTitle(job, jobPath).split(', ').slice(1).join(', ') : fieldTitle(job, jobPath),
     );
-    const said = useBenchState(({ job }) =>
-      pullsOf(drawn)
-        .map(({ field, jobPath: path }) => {
-          const value = stands(field, getAt(job, path), job.show);
+    const said = useBenchState(({ job, decimals }) =>
+      inRow(
+        pullsOf(drawn).map(({ field, jobPath: path }) => {
+          const value = stands(field, getAt(job, path), showAsRead({ job, decimals }));
           return also ? `${field.label} ${value}` : value;
-        })
-        .join(', '),
+        }),
+      ),
     );
     const first = fieldAt(jobPath);
     const there = useBenchState(({ job }) => getAt(job, jobPath));

@@ -1,12 +1,12 @@
 import { useEffect, useId, useRef, useState } from 'react';
+import { decimalText } from '../../../../geometry/units.ts';
+import { useBenchState } from '../../use-bench.ts';
 import { words } from '../../words.ts';
 import { card, leastPx, mostPx, readTyped, referencePx } from './screen.ts';
 
 const says = words.measuring;
 /** Px per 100 mm for one step of the slider. */
 const fine = 0.5;
-
-const said = (pxPerMm: number): string => (pxPerMm * 100).toFixed(1);
 
 /** How large a px is on this screen, by a bank card held to the glass: the frame is made as large as the card. */
 export const CardDialog = ({
@@ -21,6 +21,8 @@ export const CardDialog = ({
 }) => {
   const id = useId();
   const dialog = useRef<HTMLDialogElement>(null);
+  const { mark } = useBenchState(({ decimals }) => decimals);
+  const said = (px: number): string => decimalText(px * 100, 1, mark);
   const [text, setText] = useState(said(pxPerMm ?? referencePx));
   const [last, setLast] = useState(pxPerMm ?? referencePx);
   useEffect(() => {
@@ -37,7 +39,7 @@ export const CardDialog = ({
   return (
     <dialog ref={dialog} className="how card" aria-labelledby={`${id}t`} onClose={onClose}>
       <h2 id={`${id}t`}>{says.card}</h2>
-      <p>{says.cardSays}</p>
+      <p>{says.cardSays(decimalText(card.width, 2, mark), decimalText(card.height, 2, mark))}</p>
       <div className="way">
         <label>
           {says.cardSlider}

@@ -7,7 +7,7 @@ import { end, start } from '../../../../geometry/shape/path.ts';
 import { formatQuantity, type ShowUnits, unitFor } from '../../../../geometry/units.ts';
 import type { Built } from '../../store.ts';
 import { words } from '../../words.ts';
-import { type GaugeChosen, type GaugeLaid, gaugeMark as mark } from './gauge.ts';
+import { type GaugeChosen, type GaugeLaid, gaugeMark } from './gauge.ts';
 
 const says = words.measuring;
 
@@ -77,6 +77,7 @@ interface Props {
 export const GaugePanel = ({ built, chosen, onChosen, laid }: Props) => {
   const id = useId();
   const { show } = built.job;
+  const mark = (radius: number | 'flat') => gaugeMark(radius, show);
   return (
     <section className="panel" aria-label={words.sheet.gauge}>
       <label>

@@ -1,7 +1,7 @@
 import { leastRadius, type Rest, restOf } from '../../../../geometry/gauge/rest.ts';
 import { type Surface, type SurfaceName, surfaceOf } from '../../../../geometry/gauge/surfaces.ts';
 import { markedIn } from '../../../../geometry/saddle/gauges.ts';
-import { formatQuantity, MM_PER_INCH, parseQuantity, unitFor } from '../../../../geometry/units.ts';
+import { formatQuantity, MM_PER_INCH, parseQuantity, type ShowUnits, unitFor } from '../../../../geometry/units.ts';
 import type { Built } from '../../store.ts';
 import { words } from '../../words.ts';
 
@@ -11,16 +11,14 @@ export interface GaugeChosen {
   readonly text: string;
 }
 
-/** What is marked on a gauge, which is also how it is typed. */
-export const gaugeMark = (radius: number | 'flat'): string =>
-  radius === 'flat'
-    ? 'flat'
-    : formatQuantity(radius, 'radius', { length: 'mm', radius: markedIn(radius), gauge: 'in' }, { unit: true });
+/** What is marked on a gauge, in the unit that is marked there; which is also how it is typed. */
+export const gaugeMark = (radius: number | 'flat', show: ShowUnits): string =>
+  radius === 'flat' ? 'flat' : formatQuantity(radius, 'radius', { ...show, radius: markedIn(radius) }, { unit: true });
 
 /** What is laid at first: the nearest gauge on the crown. */
-export const gaugeFor = ({ design }: Built): GaugeChosen => ({
+export const gaugeFor = ({ job, design }: Built): GaugeChosen => ({
   on: 'crown',
-  text: gaugeMark(design.nearestGauge.radius),
+  text: gaugeMark(design.nearestGauge.radius, job.show),
 });
 
 export type GaugeLaid =
@@ -30,7 +28,10 @@ export type GaugeLaid =
 /** A gauge laid on a surface of a design, or why it cannot be, in the reader's unit. */
 export const layGauge = ({ on, text }: GaugeChosen, { job, design }: Built): GaugeLaid => {
   const say = (radius: number) => formatQuantity(radius, 'radius', job.show, { unit: true });
-  const read = parseQuantity(text, 'radius', unitFor('radius', job.show), { word: 'flat' });
+  const read = parseQuantity(text, 'radius', unitFor('radius', job.show), {
+    word: 'flat',
+    decimal: job.show.decimal,
+  });
   if (!read.ok) return read;
   const radius = typeof read.value === 'number' ? read.value : 'flat';
   if (radius !== 'flat' && radius <= 0) return { ok: false, says: words.measuring.notAbove(say(radius)) };
