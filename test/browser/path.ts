@@ -1,6 +1,6 @@
 import type { Download, Locator, Page } from 'playwright-core';
 import type { Window } from './harness.ts';
-import { desk, field, phone } from './page.ts';
+import { desk, field, phone, tablet } from './page.ts';
 
 /*
  * The way of somebody who is here for the first time: measure, shape, compare, choose, save. It is gone by three kinds of hands, each with nothing but
@@ -112,7 +112,7 @@ const reach = async (page: Page, element: Locator) => {
       const isSeen = await page.evaluate((e) => {
         const { left, right, top, bottom } = (e as Element).getBoundingClientRect();
         const over = document.elementFromPoint((left + right) / 2, (top + bottom) / 2);
-        return top >= 0 && bottom <= innerHeight && over !== null && (e as Element).contains(over);
+        return top >= -1 && bottom <= innerHeight + 1 && over !== null && (e as Element).contains(over);
       }, target);
       if (!isSeen) throw new Error(`${await element.evaluate((e) => e.outerHTML)} has the focus and is not in sight.`);
       return;
@@ -122,26 +122,57 @@ const reach = async (page: Page, element: Locator) => {
   throw new Error(`${element} cannot be reached with the tab key.`);
 };
 
-const keys: Hands = {
-  window: desk,
-  type: async (page, input, text) => {
-    // Who comes by the tab key finds what stands there selected.
-    await reach(page, input);
-    await page.keyboard.type(text);
-  },
-  press: async (page, button) => {
-    await reach(page, button);
+/** By the keys alone, in a window; what lies in a closed drawer, or behind an open one, is gone to by its button first. */
+const keysAt = (window: Window): Hands => {
+  const turnDrawer = async (page: Page, isOpen: boolean) => {
+    const opener = page.getByRole('button', { name: 'Numbers', exact: true });
+    if ((await opener.count()) === 0 || (await opener.getAttribute('aria-expanded')) === String(isOpen)) return;
+    await reach(page, opener);
     await page.keyboard.press('Enter');
-  },
-  pull: async (page, grip, held) => {
-    await reach(page, grip);
-    for (let step = 0; step < 12; step += 1) await page.keyboard.press('ArrowUp');
+    // It slides in, and is in sight a moment later.
     await drawn(page);
-    await held();
-  },
+    await page.waitForTimeout(300);
+  };
+  return {
+    window,
+    type: async (page, input, text) => {
+      // What is shut off has no role.
+      if ((await input.count()) === 0)
+        await turnDrawer(page, (await page.locator('.drawer[data-open="true"]').count()) === 0);
+      await reach(page, input);
+      // Who comes by the tab key finds what stands there selected.
+      await page.keyboard.type(text);
+    },
+    press: async (page, button) => {
+      await turnDrawer(page, false);
+      await button.waitFor();
+      await reach(page, button);
+      await page.keyboard.press('Enter');
+    },
+    pull: async (page, grip, held) => {
+      await turnDrawer(page, false);
+      // A phone shows one view at a time, and went to the one that shows what was typed.
+      const above = page.getByRole('button', { name: 'From above', exact: true });
+      if ((await above.count()) > 0) {
+        await reach(page, above);
+        await page.keyboard.press('Enter');
+        await page.waitForFunction(() => document.querySelector('.view-strip')?.scrollLeft === 0);
+      }
+      await reach(page, grip);
+      for (let step = 0; step < 12; step += 1) await page.keyboard.press('ArrowUp');
+      await drawn(page);
+      await held();
+    },
+  };
 };
 
-export const hands = { mouse, finger, keys } as const;
+export const hands = {
+  mouse,
+  finger,
+  keys: keysAt(desk),
+  'keys, on a tablet': keysAt(tablet),
+  'keys, on a phone': keysAt(phone),
+} as const;
 
 /** Goes the whole way, and gives the templates' PDF as it was downloaded. */
 export const walk = async (

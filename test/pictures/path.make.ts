@@ -7,18 +7,19 @@ import { hands, type Moment, walk } from '../browser/path.ts';
 const folder = fileURLToPath(new URL('.', import.meta.url));
 
 /** Whose hands are shown at which moments. */
-const shown: Readonly<Record<keyof typeof hands, readonly Moment[]>> = {
+const shown = {
   keys: ['measured'],
   mouse: ['shaping', 'compared'],
   finger: ['compared', 'saved'],
-};
+} as const satisfies Readonly<Partial<Record<keyof typeof hands, readonly Moment[]>>>;
 
-it.each(Object.keys(shown) as (keyof typeof hands)[])(
+it.each(Object.keys(shown) as (keyof typeof shown)[])(
   '%s',
   async (name) => {
     const page = await openPage({ ...hands[name].window, still: true });
     await walk(page, hands[name], async (moment) => {
-      if (!shown[name].includes(moment)) return;
+      const moments: readonly Moment[] = shown[name];
+      if (!moments.includes(moment)) return;
       // What is compared stands below the drawing: seen with it from as low as it takes.
       if (moment === 'compared')
         await page
