@@ -20,8 +20,10 @@ const show = (): First | undefined => {
 /** All that works with the drawing, once that is painted: what is loaded then takes nothing from it. Not awaited where this module begins: what it loads asks for this module's own chunk. */
 const follow = async (first: First | undefined) => {
   if (first) await firstPainted();
-  const { takeOver } = await import('./take-over.tsx');
-  await takeOver(app, first);
+  // Two, so that neither takes long to begin with.
+  const hands = import('./take-over.tsx');
+  const whole = import('./whole.ts');
+  await Promise.all([hands.then(({ takeOver }) => takeOver(app, first, whole)), whole]);
 };
 
 const first = show();

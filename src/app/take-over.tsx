@@ -12,7 +12,6 @@ import type { State } from './state.ts';
 import type { Bench } from './store.ts';
 import { BenchContext } from './use-bench.ts';
 import type { Parts } from './use-parts.ts';
-import { makeWhole } from './whole.ts';
 
 /** What stands on the page already: how the bench stands, and the paper that its drawing is on. */
 export interface First {
@@ -63,8 +62,12 @@ const begin = async (app: HTMLElement, first: First | undefined): Promise<Root> 
 };
 
 /** Brings all that can be done with the drawing: the whole bench with its parts, put up step by step. */
-export const takeOver = async (app: HTMLElement, first: First | undefined): Promise<void> => {
-  const [root, whole] = await Promise.all([begin(app, first), makeWhole()]);
+export const takeOver = async (
+  app: HTMLElement,
+  first: First | undefined,
+  parts: Promise<typeof import('./whole.ts')>,
+): Promise<void> => {
+  const [root, whole] = await Promise.all([begin(app, first), parts.then(({ makeWhole }) => makeWhole())]);
   for (const step of Object.values(steps)) {
     startTransition(() => root.render(<Page {...whole} first={first} step={step} />));
     await painted();

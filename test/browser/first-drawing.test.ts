@@ -59,12 +59,13 @@ describe('the first drawing', () => {
     const folder = join(inject('built'), 'assets');
     const hasReact = async (name: string) => (await readFile(join(folder, name), 'utf8')).includes('react.dev/errors');
     const page = await watched(desk);
-    const asked: string[] = [];
-    page.on('request', (request) => asked.push(request.url().split('/').at(-1) ?? ''));
-    await page.route(rest, () => {});
     await page.goto(inject('url'));
-    await page.locator('.drawing').waitFor();
-    const scripts = asked.filter((name) => name.endsWith('.js') && !name.startsWith('take-over'));
+    await page.waitForFunction(() => performance.getEntriesByName('first-contentful-paint').length > 0);
+    const scripts = await page.evaluate(() => {
+      const painted = performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? 0;
+      const loaded = performance.getEntriesByType('resource').filter(({ startTime }) => startTime < painted);
+      return loaded.flatMap(({ name }) => (name.endsWith('.js') ? [name.split('/').at(-1) ?? ''] : []));
+    });
     expect(scripts).not.toEqual([]);
     for (const name of scripts) expect(await hasReact(name), name).toBe(false);
     const later = (await readdir(folder)).filter((name) => /^take-over-.*\.js$/.test(name));
