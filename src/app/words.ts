@@ -55,11 +55,11 @@ export const words = {
     decimal: {
       label: 'Decimals with',
       choices: {
-        browser: (mark: DecimalMark) => `browser’s language: ${mark}`,
+        browser: (mark: DecimalMark) => `browser’s: ${mark}`,
         point: () => 'point',
         comma: () => 'comma',
       },
-      says: 'Of this device, on screen and on paper; no part of the job. Numbers can be typed with either.',
+      says: 'Of this device, on screen and on paper, and no part of the job: the mark of the browser’s language, or the one chosen. Numbers can be typed with either.',
     },
     newJob: 'New job…',
     open: 'Open job…',

@@ -5,7 +5,7 @@ import { readJob } from '../../geometry/job-file.ts';
 import { readPdf } from '../read-pdf.ts';
 import { readSvg } from '../read-svg.ts';
 import { openPage, reopen } from './harness.ts';
-import { addReading, desk, field, openStarter, showFiles, text } from './page.ts';
+import { addReading, desk, field, openStarter, phone, showFiles, tablet, text } from './page.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
 
@@ -113,7 +113,7 @@ it('shows what was chosen in place of it, in every window and the next time, and
   expect(await text(other, 'middle.bridge.thickness.value')).toMatch(/^\d+\.\d$/);
   await choose(other, 'comma');
   await page.locator('[data-mark="middle.bridge.thickness.value"]', { hasText: ',' }).waitFor();
-  await choose(other, 'browser’s language: comma');
+  await choose(other, 'browser’s: comma');
   const again = await reopen(page);
   // From the very first drawing on.
   expect(await text(again, 'middle.bridge.thickness.value')).toMatch(/^\d+,\d$/);
@@ -127,4 +127,25 @@ it('shows an American browser the point, unless a comma is chosen', async () => 
   await choose(page, 'comma');
   await settled(page);
   expect(await withMark(page, '.')).toEqual([]);
+});
+
+it.each([
+  ['desk', desk],
+  ['tablet', tablet],
+  ['phone', phone],
+  ['phone, lying', { width: 740, height: 360, touch: true }],
+] as const)('offers the choice within the window of a %s, each way in a finger’s reach', async (_, window) => {
+  const page = await openPage(window);
+  await page.getByText('Units', { exact: true }).click();
+  const ways = page.getByRole('group', { name: 'Decimals with' }).locator('label');
+  expect(await ways.allTextContents()).toEqual(['browser’s: point', 'point', 'comma']);
+  for (const way of await ways.all()) {
+    await way.scrollIntoViewIfNeeded();
+    const box = await way.boundingBox();
+    expect(box?.x).toBeGreaterThanOrEqual(0);
+    expect((box?.x ?? 0) + (box?.width ?? 0)).toBeLessThanOrEqual(window.width);
+    // WCAG 2.2, 2.5.5: 44 px where it is touched.
+    if (window !== desk) expect(box?.height).toBeGreaterThanOrEqual(44);
+  }
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(window.width);
 });
