@@ -109,3 +109,18 @@ it('keeps the field in sight beside the drawing while a keyboard takes half of a
     })
     .toBe(true);
 });
+
+it('keeps what is typed on the drawing while a keyboard takes half of a tablet', async () => {
+  const page = await openPage({ width: 820, height: 1180, touch: true });
+  const spot = await page.getByRole('button', { name: /^Deck width, 86/ }).boundingBox();
+  await page.touchscreen.tap((spot?.x ?? 0) + (spot?.width ?? 0) / 2, (spot?.y ?? 0) + (spot?.height ?? 0) / 2);
+  await page.setViewportSize({ width: 820, height: 530 });
+  await page.waitForFunction(() => window.innerHeight === 530);
+  await page.locator('.typed input:focus').waitFor({ timeout: 10_000 });
+  const at = await page.locator('.typed input').boundingBox();
+  expect((at?.y ?? 530) + (at?.height ?? 0)).toBeLessThan(530);
+  await page.keyboard.type('90');
+  await page.keyboard.press('Enter');
+  await page.setViewportSize({ width: 820, height: 1180 });
+  await page.getByRole('button', { name: /^Deck width, 90/ }).waitFor({ timeout: 10_000 });
+});

@@ -23,6 +23,8 @@ export interface Looked {
   readonly look: Look | undefined;
   readonly onLook: (look: Look | undefined) => void;
   readonly over?: Over | undefined;
+  /** A number on the drawing begins to be typed, or is no more. */
+  readonly onTyping: (isTyping: boolean) => void;
 }
 
 interface Props extends Looked {

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { ViewName } from '../../../geometry/views/index.ts';
 import { firstWords as words } from '../first-words.ts';
 import type { Built } from '../store.ts';
@@ -17,13 +17,21 @@ interface PictureProps {
   readonly hasHands: boolean;
   /** A number is taken hold of in this view. */
   readonly onHold: (view: ViewName) => void;
+  /** A number on it begins to be typed, or is no more. */
+  readonly onTyping: (isTyping: boolean) => void;
 }
 
 /** A drawing laid out for the screen, with its equivalent in words, and what can be typed and dragged on it. */
-export const Picture = ({ name, fitted, title, says, focus, built, hasHands, onHold }: PictureProps) => {
+export const Picture = ({ name, fitted, title, says, focus, built, hasHands, onHold, onTyping }: PictureProps) => {
   const svg = useRef<SVGSVGElement>(null);
   const [typing, setTyping] = useState<{ readonly path: string; readonly over: string } | undefined>();
   const parts = useParts();
+  const isTyping = typing !== undefined;
+  useEffect(() => {
+    if (!isTyping) return;
+    onTyping(true);
+    return () => onTyping(false);
+  }, [isTyping, onTyping]);
   const { view, width, height, primitives } = fitted;
   return (
     <>

@@ -14,6 +14,7 @@ import { roomOn, textHeight } from './room.ts';
 import { Toolbar } from './Toolbar.tsx';
 import { noTools, type Tool, type ToolState } from './tools/tools.ts';
 import { useScreen } from './tools/use-screen.ts';
+import { useKept } from './use-kept.ts';
 import { useRoom } from './use-room.ts';
 import { useSeenHeight } from './use-seen.ts';
 import { ViewStrip } from './ViewStrip.tsx';
@@ -30,7 +31,9 @@ export const Sheet = ({ first }: { first?: Paper | undefined }) => {
   const size = useRoom(paper, first);
   const { width = 0, height = 0 } = size ?? {};
   const isRoomy = useMedia(roomy);
-  const hasThree = useMedia(three);
+  /** Whether a number is typed on the drawing: it stays the same then, though a keyboard takes half of the window. */
+  const [isTyping, setTyping] = useState(false);
+  const hasThree = useKept(useMedia(three), isTyping);
   const isBuilt = useBenchState((state) => state.built !== undefined);
   const length = useBenchState((state) => state.built?.job.show.length ?? 'mm');
   const stale = useBenchState((state) => !state.solved.ok);
@@ -94,7 +97,7 @@ export const Sheet = ({ first }: { first?: Paper | undefined }) => {
   };
   const over: Over | undefined =
     parts && tool && ((built, inFrame, box) => <parts.ToolOver {...{ tools, built, box }} shown={inFrame} />);
-  const shown = { heights, focus, text: textHeight(isRoomy), room, onLook, inSight, over };
+  const shown = { heights, focus, text: textHeight(isRoomy), room, onLook, inSight, over, onTyping: setTyping };
   return (
     <section className="sheet" aria-labelledby="sheet-title" data-stale={stale}>
       <h2 className="unseen" id="sheet-title">

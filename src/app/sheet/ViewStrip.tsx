@@ -18,6 +18,7 @@ interface StripShown extends Shown {
   readonly onLook: Looked['onLook'];
   readonly over?: Looked['over'];
   readonly inSight: Looked['inSight'];
+  readonly onTyping: Looked['onTyping'];
   /** Whether what looks closer and measures is in sight. */
   readonly hasTools: boolean;
   readonly onTools: (hasTools: boolean) => void;
@@ -36,6 +37,7 @@ export const ViewStrip = ({
   onLook,
   over,
   inSight,
+  onTyping,
   hasTools,
   onTools,
 }: StripShown) => {
@@ -119,7 +121,7 @@ export const ViewStrip = ({
               <div className="view" key={name}>
                 <Glass
                   {...picture}
-                  {...{ name, focus, built, onLook, over, inSight }}
+                  {...{ name, focus, built, onLook, over, inSight, onTyping }}
                   title={words.sheet[name]}
                   says={says[name]}
                   look={looks[name]}
