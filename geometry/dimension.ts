@@ -9,8 +9,8 @@ import { textWidth } from './text.ts';
  */
 const gap = 0.4;
 const overrun = 0.4;
-const arrowLength = 0.8;
-const arrowHalf = arrowLength * Math.tan((7.5 * Math.PI) / 180);
+export const arrowLength = 0.8;
+export const arrowHalf = arrowLength * Math.tan((7.5 * Math.PI) / 180);
 /** What an outside arrow's line runs on behind its head. */
 const tail = 0.8;
 /** From the dimension line up to its value, and from an arrow to a value that stands beside it. */

@@ -52,6 +52,8 @@ export interface Berth {
   readonly at: Point;
   readonly anchor: 'start' | 'middle' | 'end';
   readonly shift?: { readonly dx: number; readonly dy: number };
+  /** What a leader line leads to from there (ISO 128-2, leader lines), where it stands too far off to be read without. */
+  readonly leads?: Point;
 }
 
 /** Text at a point, moved by so many ems (of the laid-out text height) so that it clears what it names at any scale. */
@@ -59,12 +61,13 @@ export interface NoteMark extends MarkBase, Berth {
   readonly kind: 'note';
   readonly label: Label;
   /**
-   * Other places for it, the better first, each by what is not as at its own: it goes there rather than stand over other words, and rather than be crossed by a line.
+   * Other places for it, the better first, each by what is not as at its own: it goes to the first at which it stands over no other word and is crossed by no line. A narrow line that
+   * crosses it at every place is broken under it.
    */
   readonly or?: readonly Partial<Berth>[];
   /** Notes with the same group are spread over rows upwards until none overlaps. */
   readonly stagger?: string;
-  /** Stands beside, over or under its point wherever it clears all other words and small shapes; its anchor and shift count for nothing. */
+  /** Stands beside, over or under its point wherever it clears all other words, small shapes and lines, else farther off with a leader line; its anchor and shift count for nothing. */
   readonly roams?: boolean;
   readonly bold?: boolean;
   /** Text height in ems; 1 if not given. */

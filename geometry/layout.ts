@@ -1,11 +1,11 @@
+import { berthed, overlap } from './berths.ts';
+import { brokenUnderWords } from './broken-lines.ts';
 import { dimensionParts } from './dimension.ts';
-import type { Berth, Label, Mark, NoteMark, PathMark, Primitive, Stroke, Text } from './drawing.ts';
+import type { Label, Mark, NoteMark, PathMark, Primitive, Stroke, Text } from './drawing.ts';
 import { bounds, joinBounds } from './shape/bounds.ts';
 import { hatch } from './shape/hatch.ts';
-import { pathIntersections } from './shape/intersect.ts';
-import { polyline } from './shape/path.ts';
 import { translate } from './shape/transform.ts';
-import type { Bounds, Path } from './shape/types.ts';
+import type { Bounds } from './shape/types.ts';
 import { textBox } from './text-box.ts';
 import { formatQuantity, type ShowUnits, unitFor } from './units.ts';
 
@@ -77,9 +77,6 @@ const noteText = (mark: NoteMark, { em, say }: LayOut): Text => ({
   ...(mark.alternative !== undefined && { alternative: mark.alternative }),
 });
 
-const overlap = (a: Bounds, b: Bounds, gap: number): boolean =>
-  a.minX < b.maxX + gap && b.minX < a.maxX + gap && a.minY < b.maxY && b.minY < a.maxY;
-
 /** The text raised row by row until it clears every one placed before it. */
 const raise = (text: Text, placed: readonly Text[], em: number): Text => {
   let raised = text;
@@ -87,117 +84,6 @@ const raise = (text: Text, placed: readonly Text[], em: number): Text => {
     raised = { ...text, at: { x: text.at.x, y: text.at.y - row * rowPitch * text.size } };
   }
   return raised;
-};
-
-/** Roaming notes keep off shapes up to this size, in ems, and stand this far beside their point; they look for a place over so many rows up and down. */
-const smallShape = 4;
-const beside = 0.7;
-const mostRows = 4;
-/** How many rows farther off a roaming note goes rather than be crossed by a line. */
-const crossing = 2.5;
-/** What a roaming note keeps between itself and what stands there already, in ems. */
-const clear = 0.2;
-
-/** Where a roaming note may stand, nearest first: beside its point, then over and under it, row by row. */
-const berths: readonly { readonly anchor: Text['anchor']; readonly dx: number; readonly row: number }[] = Array.from(
-  { length: 2 * mostRows + 1 },
-  (_, k) => (k % 2 === 1 ? -(k + 1) / 2 : k / 2),
-).flatMap((row) => [
-  ...(row === 0 ? [] : [{ anchor: 'middle' as const, dx: 0, row }]),
-  { anchor: 'start' as const, dx: beside, row },
-  { anchor: 'end' as const, dx: -beside, row },
-]);
-
-/** What a note with a choice of places keeps off: words and shapes that are small against them, always; other lines, where it can. */
-interface InTheWay {
-  readonly words: readonly Bounds[];
-  readonly shapes: readonly Drawn[];
-  readonly lines: readonly Drawn[];
-}
-
-interface Drawn {
-  readonly box: Bounds;
-  readonly path: Path;
-}
-
-const inTheWay = (primitives: readonly Primitive[], em: number): InTheWay => {
-  const strokes = primitives.flatMap((p) => (p.kind === 'stroke' ? [{ box: bounds(p.path), path: p.path }] : []));
-  const isSmall = ({ minX, minY, maxX, maxY }: Bounds) => Math.max(maxX - minX, maxY - minY) <= smallShape * em;
-  return {
-    words: primitives.flatMap((p) => (p.kind === 'text' ? [textBox(p)] : [])),
-    shapes: strokes.filter(({ box }) => isSmall(box)),
-    lines: strokes.filter(({ box }) => !isSmall(box)),
-  };
-};
-
-const boxPath = ({ minX, minY, maxX, maxY }: Bounds): Path =>
-  polyline(
-    [
-      { x: minX, y: minY },
-      { x: maxX, y: minY },
-      { x: maxX, y: maxY },
-      { x: minX, y: maxY },
-    ],
-    true,
-  );
-
-/** A place for a note, and how far it is from the best one, in rows. */
-interface Try {
-  readonly away: number;
-  readonly one: Text;
-}
-
-/** The places of a roaming note, nearest first. */
-const roamingTries = (mark: NoteMark, options: LayOut): readonly Try[] => {
-  const { shift: _, ...bare } = mark;
-  const text = noteText(bare, options);
-  // A line of text stands with the middle of its small letters on the point's level.
-  const level = 0.35 * text.size;
-  return berths.map(({ anchor, dx, row }) => ({
-    away: Math.abs(row),
-    one: { ...text, anchor, at: { x: mark.at.x + dx * options.em, y: mark.at.y + level + row * rowPitch * text.size } },
-  }));
-};
-
-/** The places of a note that names others, its own first; each counts as a row farther off than the one before it. */
-const namedTries = (mark: NoteMark, others: readonly Partial<Berth>[], options: LayOut): readonly Try[] =>
-  [{}, ...others].map((other, away) => ({ away, one: noteText({ ...mark, ...other }, options) }));
-
-/** A note in the nearest place that is free, a little farther off where it is crossed by no line; where none is free, in the first. */
-const berthed = (mark: NoteMark, options: LayOut, { words, shapes, lines }: InTheWay): Text => {
-  const { em } = options;
-  const tries = mark.or ? namedTries(mark, mark.or, options) : roamingTries(mark, options);
-  // What names its places knows the shapes round it.
-  const offBoxes = mark.or ? words : [...words, ...shapes.map(({ box }) => box)];
-  const offLines = mark.or ? [...shapes, ...lines] : lines;
-  const isFree = (one: Text) => !offBoxes.some((box) => overlap(textBox(one), box, clear * em));
-  const isCrossed = (one: Text) => {
-    const room = textBox(one);
-    return offLines.some(({ box, path }) => overlap(room, box, 0) && pathIntersections(boxPath(room), path).length > 0);
-  };
-  let best: { readonly one: Text; readonly cost: number } | undefined;
-  for (const { one, away } of tries) {
-    // They come nearest first.
-    if (best !== undefined && away >= best.cost) break;
-    if (!isFree(one)) continue;
-    const cost = away + (isCrossed(one) ? crossing : 0);
-    if (best === undefined || cost < best.cost) best = { one, cost };
-  }
-  return best?.one ?? (tries[0]?.one as Text);
-};
-
-/** The notes that have a choice of places put down one by one, each clear of all that is laid already. */
-const berth = (laid: readonly (readonly Primitive[] | NoteMark)[], options: LayOut): Primitive[] => {
-  const fixed = laid.flatMap((part) => ('kind' in part ? [] : part));
-  if (!laid.some((part) => 'kind' in part)) return fixed;
-  const { words, ...rest } = inTheWay(fixed, options.em);
-  const taken = [...words];
-  return laid.flatMap((part) => {
-    if (!('kind' in part)) return part;
-    const text = berthed(part, options, { words: taken, ...rest });
-    taken.push(textBox(text));
-    return [text];
-  });
 };
 
 /**
@@ -218,7 +104,7 @@ export const layOut = (marks: readonly Mark[], options: LayOut): Primitive[] => 
     groups.set(mark.stagger, [...group, raised]);
     return [raised];
   });
-  return berth(laid, options);
+  return brokenUnderWords(berthed(laid, options.em, (mark) => noteText(mark, options)));
 };
 
 /** The same strokes and texts moved, mm, their ids put under `prefix`. */

@@ -98,6 +98,7 @@ const flipBerth = <B extends Partial<Berth>>(berth: B): B => ({
   ...(berth.at && { at: flip(berth.at) }),
   ...(berth.anchor && { anchor: swapped[berth.anchor] }),
   ...(berth.shift && { shift: { dx: -berth.shift.dx, dy: berth.shift.dy } }),
+  ...(berth.leads && { leads: flip(berth.leads) }),
 });
 
 /** The same marks seen the other way round, left for right about x = 0; the words stay readable. */
@@ -123,7 +124,11 @@ const move = (mark: Mark, dx: number, dy: number, prefix: string): Mark => {
         id,
         at: shift(mark.at, dx, dy),
         ...(mark.or && {
-          or: mark.or.map((berth) => ({ ...berth, ...(berth.at && { at: shift(berth.at, dx, dy) }) })),
+          or: mark.or.map((berth) => ({
+            ...berth,
+            ...(berth.at && { at: shift(berth.at, dx, dy) }),
+            ...(berth.leads && { leads: shift(berth.leads, dx, dy) }),
+          })),
         }),
         ...(mark.stagger ? { stagger: `${prefix}${mark.stagger}` } : {}),
       };

@@ -106,7 +106,9 @@ const joinedWidth = (text: string, face: Face): number => {
 export const textWidth = (text: string, size: number, bold = false): number => {
   const face = bold ? bolds : regular;
   if (arabic.test(text)) return joinedWidth(text, face) * size;
-  return codesOf([...text]).reduce((ems, code) => ems + advanceOf(code, face), 0) * size;
+  let ems = 0;
+  for (const character of text) ems += advanceOf(character.codePointAt(0) ?? 0, face);
+  return ems * size;
 };
 
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });

@@ -30,10 +30,20 @@ const extremes = (s: Segment): readonly number[] => {
 
 /** The smallest upright rectangle that holds a segment, mm. */
 export const boundsOfSegment = (s: Segment): Bounds => {
-  const points = [0, 1, ...extremes(s)].map((t) => pointOn(s, t));
-  const xs = points.map((p) => p.x);
-  const ys = points.map((p) => p.y);
-  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
+  const from = pointOn(s, 0);
+  const to = pointOn(s, 1);
+  let minX = Math.min(from.x, to.x);
+  let minY = Math.min(from.y, to.y);
+  let maxX = Math.max(from.x, to.x);
+  let maxY = Math.max(from.y, to.y);
+  for (const t of extremes(s)) {
+    const { x, y } = pointOn(s, t);
+    minX = Math.min(minX, x);
+    minY = Math.min(minY, y);
+    maxX = Math.max(maxX, x);
+    maxY = Math.max(maxY, y);
+  }
+  return { minX, minY, maxX, maxY };
 };
 
 /** The smallest upright rectangle that holds both. */
@@ -55,5 +65,14 @@ export const boundsOf = (paths: readonly Path[]): Bounds => {
   return all.reduce(joinBounds);
 };
 
+/** Paths are never changed: what one was found to reach, it reaches. A drawing's layout asks for each several times. */
+const found = new WeakMap<Path, Bounds>();
+
 /** The smallest upright rectangle that holds the path, mm. Throws RangeError when it has no segments. */
-export const bounds = (path: Path): Bounds => boundsOf([path]);
+export const bounds = (path: Path): Bounds => {
+  const known = found.get(path);
+  if (known) return known;
+  const box = boundsOf([path]);
+  found.set(path, box);
+  return box;
+};

@@ -3,7 +3,7 @@ import { saddleLineAt } from '../bridge/slot.ts';
 import { floorRadius, undersideHeight } from '../bridge/surface.ts';
 import { bridgeTopAt } from '../bridge/top-line.ts';
 import type { Design, SolvedString } from '../design.ts';
-import type { Drawing, Label, Mark, NoteMark } from '../drawing.ts';
+import type { Berth, Drawing, Label, Mark, NoteMark } from '../drawing.ts';
 import { angle, length, note, rising, showLine, stroke, upright } from '../marks.ts';
 import { shortName } from '../names.ts';
 import { halfSaddle } from '../saddle/face.ts';
@@ -14,11 +14,13 @@ import { pen, polyline } from '../shape/path.ts';
 import { drop } from '../shape/sagitta.ts';
 import type { Path, Point } from '../shape/types.ts';
 import { block, elementMark } from './element.ts';
-import { pinMarks, stringMark } from './string-way.ts';
+import { pinBehind, pinMarks, stringMark } from './string-way.ts';
 
 /** How far the planes are drawn before and behind the bridge, mm. */
 const BEFORE = 27;
 const BEHIND = 28;
+/** How far from a plane's end a leader line leads to it, mm. */
+const AFTER = 1.5;
 
 /** The string that the section along the middle shows: the one next to it, on the bass side. */
 export const middleString = (design: Design): SolvedString =>
@@ -80,14 +82,30 @@ const saddleMarks = (job: Settled, design: Design, y: number): readonly Mark[] =
   ];
 };
 
-/** Under the slot: from it towards the nut, else about it, else from it towards the tail. */
-const underSlot = (dy: number): Pick<NoteMark, 'shift' | 'or'> => ({
-  shift: { dx: -1, dy },
-  or: [
-    { anchor: 'middle', shift: { dx: 0, dy } },
-    { anchor: 'end', shift: { dx: 1, dy } },
-  ],
-});
+/** Over a view's left end, row by row, with a leader line. */
+const risingOver = (end: Point, leads: Point): readonly Partial<Berth>[] =>
+  Array.from({ length: 12 }, (_, row) => ({ at: end, shift: { dx: -0.6, dy: -1.65 - 1.25 * row }, leads }));
+
+/** Under a view's right end, row by row, with a leader line. */
+const underBoard = (end: Point, leads: Point): readonly Partial<Berth>[] =>
+  [1.4, 2.7, 4, 5.3].map((dy) => ({ at: end, shift: { dx: 0.5, dy }, leads }));
+
+/** Under the slot, row by row: from it towards the nut, else about it, else from it towards the tail. */
+const underSlot = (dy: number): Pick<NoteMark, 'shift' | 'or'> => {
+  const [first, ...or] = [0, 1, 2].flatMap((row) =>
+    (
+      [
+        [-1, 'start'],
+        [0, 'middle'],
+        [1, 'end'],
+      ] as const
+    ).map(([dx, anchor]) => ({
+      anchor,
+      shift: { dx, dy: dy + 1.3 * row },
+    })),
+  );
+  return { ...first, or };
+};
 
 /** What is measured on the centre line, and so is shown in its own section only. */
 const centreMarks = (
@@ -165,11 +183,22 @@ export const middle = (job: Settled, design: Design): Drawing => {
     { ...showLine('fretPlane', at(tailward, 0), at(nutward, 0), 'phantom'), jobPath: 'guitar.neckPlaneHeight' },
     { ...showLine('straightedge', at(tailward, rise), at(nutward, rise), 'thin'), jobPath: 'guitar.rise' },
     // Names and numbers in the order in which they have the first choice of a place.
-    note('straightedge.name', at(tailward, rise), ['straightedge'], { anchor: 'start', shift: { dx: -0.6, dy: -0.4 } }),
+    note('straightedge.name', at(tailward, rise), ['straightedge'], {
+      anchor: 'start',
+      shift: { dx: -0.6, dy: -0.4 },
+      or: [
+        // Before what stands up on the bridge, else over it all.
+        { at: at(hasString && job.pins.hold === 'pins' ? pinBehind(job, string) : rear, rise), anchor: 'end' },
+        ...risingOver(at(tailward, rise), at(tailward - AFTER, rise)),
+      ],
+    }),
     note('fretPlane.name', at(nutward, 0), ['fret plane'], {
       anchor: 'end',
       shift: { dx: 0.5, dy: 1.1 },
-      or: [{ at: at(tailward, 0), anchor: 'start', shift: { dx: -0.6, dy: 1.1 } }],
+      or: [
+        { at: at(tailward, 0), anchor: 'start', shift: { dx: -0.6, dy: 1.1 } },
+        ...underBoard(at(nutward, under), at(nutward + AFTER, 0)),
+      ],
     }),
     ...(hasString
       ? [

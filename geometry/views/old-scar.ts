@@ -16,6 +16,7 @@ export const oldScar = (job: Settled): readonly Mark[] => {
       anchor: 'start',
       shift: { dx: 0.6, dy: 1.1 },
       or: [{ at: { x: scar.length / 2, y: behindTip }, anchor: 'end', shift: { dx: -0.6, dy: 1.1 } }],
+      roams: true,
       jobPath: 'scar.outline',
     }),
   ];

@@ -41,7 +41,11 @@ const stretchNote = (mark: NoteMark, factor: number): NoteMark => ({
   ...mark,
   at: up(mark.at, factor),
   ...(mark.or && {
-    or: mark.or.map((berth) => ({ ...berth, ...(berth.at && { at: up(berth.at, factor) }) })),
+    or: mark.or.map((berth) => ({
+      ...berth,
+      ...(berth.at && { at: up(berth.at, factor) }),
+      ...(berth.leads && { leads: up(berth.leads, factor) }),
+    })),
   }),
 });
 

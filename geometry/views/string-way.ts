@@ -52,6 +52,12 @@ export const stringMark = (
     { line: 'outline', purpose: 'show' },
   );
 
+/** Half a pin's head, mm. */
+const headHalf = ({ pins }: Settled): number => pins.hole * 0.75;
+
+/** Where a string's pin ends towards the tail, mm from the nut. */
+export const pinBehind = (job: Settled, { pin }: SolvedString): number => pin.y + headHalf(job);
+
 /** A string's pin, its hole and its ramp, beyond the section's plane between the heights of top and underside there; none where no pin holds it. */
 export const pinMarks = (
   job: Settled,
@@ -63,7 +69,7 @@ export const pinMarks = (
   if (pins.hold !== 'pins') return [];
   const x = string.pin.y;
   const half = pins.hole / 2;
-  const halfHead = pins.hole * 0.75;
+  const halfHead = headHalf(job);
   const deck = string.leaves.touch === 'rampFoot' ? over : string.leaves.z;
   const head = pen(at(x + halfHead, deck))
     .arc(at(x, deck + halfHead), halfHead, 1)

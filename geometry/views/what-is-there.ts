@@ -5,28 +5,17 @@ import type { Settled } from '../settle.ts';
 import { circle } from '../shape/arc.ts';
 import { distance, lerp } from '../shape/point.ts';
 import type { Bounds, Point } from '../shape/types.ts';
+import { stretchesWithin } from '../shape/within.ts';
 
 /** How far round the bridge what is there already is drawn, mm. */
 const around = 5;
 /** Half the length of the cross at a reading of the top, mm. */
 const CROSS = 1;
 
-/** The part of a straight line that lies in a box, after Liang and Barsky 1984; undefined where none does. */
+/** The part of a straight line that lies in a box; undefined where none does. */
 const clipped = (from: Point, to: Point, box: Bounds): readonly [Point, Point] | undefined => {
-  const [dx, dy] = [to.x - from.x, to.y - from.y];
-  let [low, high] = [0, 1];
-  for (const [p, q] of [
-    [-dx, from.x - box.minX],
-    [dx, box.maxX - from.x],
-    [-dy, from.y - box.minY],
-    [dy, box.maxY - from.y],
-  ] as const) {
-    if (p === 0) {
-      if (q < 0) return undefined;
-    } else if (p < 0) low = Math.max(low, q / p);
-    else high = Math.min(high, q / p);
-  }
-  return high - low > 1e-9 ? [lerp(from, to, low), lerp(from, to, high)] : undefined;
+  const [part] = stretchesWithin({ kind: 'line', from, to }, box);
+  return part && [lerp(from, to, part[0]), lerp(from, to, part[1])];
 };
 
 /** A word beside what it names, wherever there is room for it. */

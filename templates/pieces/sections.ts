@@ -12,6 +12,8 @@ import { across, forHand, length, moved, note, radius, showLine, stroke, upright
 import type { Settled } from '../../geometry/settle.ts';
 import { bounds } from '../../geometry/shape/measure.ts';
 import { segmentStart } from '../../geometry/shape/path.ts';
+import { textWidth } from '../../geometry/text.ts';
+import { em } from '../block.ts';
 import type { Shop } from '../shop/index.ts';
 import { onlyForBridge } from './only-for-bridge.ts';
 import { notesUnder } from './over-strings.ts';
@@ -108,14 +110,20 @@ const slotMarks = ({ over }: Counter, slot: readonly Stretch[]): readonly Mark[]
 const thick = (id: string, { over }: Counter, ground: Ground, x: number, base: number, ems: number): Mark =>
   upright(id, { x, y: heightOn(over, x) }, { x, y: segmentStart(ground(x, x + 1)).y }, base, ems);
 
+/** Whether the wood's name finds room on wood so high and wide, mm. */
+const hasRoom = ({ show }: Settled, station: Station, high: number, wide: number): boolean =>
+  high >= leastForName && textWidth(sayWith(show)(shortPlace(station)), small * em) + 2 * LIFT <= wide;
+
 /** What is read of a profile while it is held: it stands on the gauge and, where there is room, on the wood. */
 const nameMarks = (
+  job: Settled,
   station: Station,
   { over }: Counter,
   ground: Ground,
   top: number,
   about: number,
   beside: number,
+  wide: number,
 ): readonly Mark[] => {
   const [upper, lower] = [heightOn(over, beside), segmentStart(ground(beside, beside + 1)).y];
   return [
@@ -129,9 +137,9 @@ const nameMarks = (
         shift: { dx: 0, dy: 3.4 },
       },
     ),
-    ...(lower - upper < leastForName
-      ? []
-      : [note('wood', { x: beside, y: lower - LIFT }, shortPlace(station), { scale: small })]),
+    ...(hasRoom(job, station, lower - upper, wide)
+      ? [note('wood', { x: beside, y: lower - LIFT }, shortPlace(station), { scale: small })]
+      : []),
   ];
 };
 
@@ -167,7 +175,16 @@ const marksOf = (
       : [showLine('centre', { x: 0, y: heightOn(counter.over, 0) - CENTRE }, { x: 0, y: maxY + 3 }, 'centre')]),
     note('left', { x: minX, y: top }, [names[0]], { anchor: 'start', bold: true, shift: { dx: 0.6, dy: 1.2 } }),
     note('right', { x: maxX, y: top }, [names[1]], { anchor: 'end', bold: true, shift: { dx: -0.6, dy: 1.2 } }),
-    ...nameMarks(station, counter, ground, top, isAlong ? middle : 0, isAlong ? middle : 0.4 * widest.maxX),
+    ...nameMarks(
+      job,
+      station,
+      counter,
+      ground,
+      top,
+      isAlong ? middle : 0,
+      isAlong ? middle : 0.4 * widest.maxX,
+      widest.maxX - widest.minX,
+    ),
     thick('thickness', counter, ground, place, maxX, isAlong ? 2.4 : 5.4),
     ...(isAlong
       ? []

@@ -1,8 +1,15 @@
-// No word of a drawing stands over another, and none is cut off: every starter in the rooms that the sheet has in windows of 1440, 820 and 390 px, and on paper.
+// No word of a drawing stands over another, none is crossed by a line, and none is cut off: every starter in the rooms that the sheet has in windows of 1440, 820 and 390 px, and on paper.
 import { describe, expect, it } from 'vitest';
-import type { Primitive } from '../../geometry/drawing.ts';
+import { grown } from '../../geometry/berths.ts';
+import { build } from '../../geometry/build.ts';
+import type { Primitive, Text } from '../../geometry/drawing.ts';
+import { setAt } from '../../geometry/fields.ts';
 import { boundsOfPrimitives, layOut, sayWith } from '../../geometry/layout.ts';
-import { textBox } from '../../geometry/text-box.ts';
+import { bounds, boundsApart } from '../../geometry/shape/bounds.ts';
+import { pathIntersections } from '../../geometry/shape/intersect.ts';
+import { polyline, start } from '../../geometry/shape/path.ts';
+import type { Bounds, Point } from '../../geometry/shape/types.ts';
+import { textBox, wordBox } from '../../geometry/text-box.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { fitRoom } from '../../src/app/sheet/fit.ts';
 import { layingOf, type PictureName, viewNames } from '../../src/app/sheet/laying.ts';
@@ -25,6 +32,32 @@ const overEachOther = (primitives: readonly Primitive[]): readonly string[] => {
       return across > may && up > may ? [`${a.id} “${a.text}” and ${b.id} “${b.text}”`] : [];
     }),
   );
+};
+
+/** How far a line may come into a word's box, in ems: less than its own width. */
+const hair = 0.05;
+
+const corners = ({ minX, minY, maxX, maxY }: Bounds): readonly Point[] => [
+  { x: minX, y: minY },
+  { x: maxX, y: minY },
+  { x: maxX, y: maxY },
+  { x: minX, y: maxY },
+];
+
+const isIn = (p: Point, box: Bounds): boolean => p.x > box.minX && p.x < box.maxX && p.y > box.minY && p.y < box.maxY;
+
+/** Each word with a line over it, whatever the line is; exact paths against what shows of the word. */
+const crossedByLines = (primitives: readonly Primitive[]): readonly string[] => {
+  const strokes = primitives.flatMap((p) => (p.kind === 'stroke' ? [{ ...p, box: bounds(p.path) }] : []));
+  return primitives.flatMap((text) => {
+    if (text.kind !== 'text' || text.text === '') return [];
+    const box = grown(wordBox(text), -hair * text.size);
+    const edge = polyline(corners(box), true);
+    return strokes
+      .filter((stroke) => !boundsApart(box, stroke.box, 0))
+      .filter(({ path }) => isIn(start(path), box) || pathIntersections(edge, path).length > 0)
+      .map(({ id }) => `${text.id} “${text.text}” by ${id}`);
+  });
 };
 
 /** The windows, the rooms that their sheets have, as measured in Chromium with the demo, what is shown in them, and with what text height; px. */
@@ -50,6 +83,7 @@ describe.each(starters)('the words of $id', ({ id }) => {
         const { primitives, view } = fitRoom({ ...layingOf(name, { job, design }, heights, text), room });
         const where = `${name}, heights ${heights}×`;
         expect(overEachOther(primitives), where).toEqual([]);
+        expect(crossedByLines(primitives), where).toEqual([]);
         const { minX, maxX, minY, maxY } = boundsOfPrimitives(primitives);
         expect(minX, where).toBeGreaterThanOrEqual(view.left);
         expect(minY, where).toBeGreaterThanOrEqual(view.top);
@@ -61,7 +95,51 @@ describe.each(starters)('the words of $id', ({ id }) => {
 
   it('on paper', () => {
     const say = sayWith(job.show);
-    for (const { id: piece, marks } of [threeViews(job, design, 3.5, say), ...drawnPieces(job, design)])
-      expect(overEachOther(layOut(marks, { em: 3.5, say })), piece).toEqual([]);
+    for (const { id: piece, marks } of [threeViews(job, design, 3.5, say), ...drawnPieces(job, design)]) {
+      const primitives = layOut(marks, { em: 3.5, say });
+      expect(overEachOther(primitives), piece).toEqual([]);
+      expect(crossedByLines(primitives), piece).toEqual([]);
+    }
+  });
+});
+
+describe('while a number of the demo is dragged', () => {
+  /** In tenths of a millimetre, farther than anyone would at one go. */
+  const drags = [
+    { path: 'slot.depth', from: 4, to: 6 },
+    { path: 'bridge.length', from: 153, to: 158 },
+    { path: 'bridge.thickness', from: 7.5, to: 11 },
+    { path: 'pins.spread', from: 54, to: 58 },
+  ];
+  /** How often a word may go elsewhere on such a way, as long as the scale stays: from its first place to a second, and to a third. */
+  const most = 2;
+
+  it.each(drags)('by $path, its words stay where they are', ({ path, from, to }) => {
+    const demo = starterJob('heron');
+    const heights = 3;
+    for (const { window, room, text, pictures } of windows.filter(({ window }) => window !== 820))
+      for (const name of pictures.includes('three') ? (['three'] as const) : pictures) {
+        let seed: number | undefined;
+        let last = new Map<string, Text>();
+        let jumps = new Map<string, number>();
+        for (let tenth = from * 10; tenth <= to * 10; tenth += 1) {
+          const result = build(setAt(demo, path, tenth / 10));
+          if (!result.ok) throw new Error(`${path} ${tenth / 10}`);
+          // As the sheet does it, with the scale that it had as its seed.
+          const { primitives, scale } = fitRoom({ ...layingOf(name, result, heights, text), room, seed });
+          const texts = primitives.filter((p) => p.kind === 'text');
+          if (scale !== seed) jumps = new Map();
+          for (const { id, at, size } of texts) {
+            const before = last.get(id);
+            // At the same scale a word moves as far as what it names.
+            if (before && scale === seed && Math.hypot(at.x - before.at.x, at.y - before.at.y) > size)
+              jumps.set(id, (jumps.get(id) ?? 0) + 1);
+          }
+          const often = [...jumps].filter(([, times]) => times > most);
+          expect(often, `${window} px, ${name}, ${path} ${tenth / 10}`).toEqual([]);
+          last = new Map(texts.map((one) => [one.id, one]));
+          seed = scale;
+        }
+      }
   });
 });

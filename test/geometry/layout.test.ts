@@ -385,11 +385,38 @@ describe('a note that roams', () => {
     const wall = line('wall', { x: 20, y: 0 }, { x: 20, y: 60 });
     const aside = textBox(textOf([wall, roaming]));
     expect(aside.maxX <= 20 || aside.minX >= 20).toBe(true);
-    // Walls on all sides as far as it could go: it stays where it is.
+    // Walls on all sides as far as it could go: it stays where it is, and they are broken under it.
     const walls = Array.from({ length: 40 }, (_, k) =>
       line(`w${k}`, { x: k * 3 - 40, y: -90 }, { x: k * 3 - 40, y: 130 }),
     );
     expect(textOf([...walls, roaming]).at).toEqual(textOf([roaming]).at);
+  });
+
+  it('goes farther off with a leader line where wide lines leave no room near, and makes the drawing no larger if it can', () => {
+    const wide = (k: number): PathMark => ({
+      ...line(`wide${k}`, { x: k * 3 - 8, y: 5 }, { x: k * 3 - 8, y: 35 }),
+      line: 'outline',
+    });
+    const marks = [
+      ...Array.from({ length: 16 }, (_, k) => wide(k)),
+      line('frame', { x: -60, y: -60 }, { x: 100, y: -60 }),
+      roaming,
+    ];
+    const laid = lay(marks);
+    const text = textOf(marks);
+    const box = textBox(text);
+    expect(box.maxY < 5 || box.minY > 35 || box.maxX < -8 || box.minX > 37).toBe(true);
+    const leader = laid.find(({ id }) => id === 'free.leader');
+    const arrow = laid.find(({ id }) => id === 'free.leader-arrow');
+    if (leader?.kind !== 'stroke' || arrow?.kind !== 'stroke') throw new Error('no leader');
+    expect([leader.line, leader.purpose, arrow.matter]).toEqual(['thin', 'show', 'ink']);
+    expect(end(leader.path)).toEqual(at);
+    expect(start(arrow.path)).toEqual(at);
+    const { x, y } = start(leader.path);
+    expect(x >= box.minX - em && x <= box.maxX + em && y >= box.minY - em && y <= box.maxY + em).toBe(true);
+    expect(boundsOfPrimitives(laid)).toEqual(boundsOfPrimitives(lay(marks.slice(0, -1))));
+    // The leader comes before its word, in the note's place in the order.
+    expect(laid.slice(-3).map(({ id }) => id)).toEqual(['free.leader', 'free.leader-arrow', 'free']);
   });
 
   it('many of them stand clear of each other', () => {
@@ -450,6 +477,18 @@ describe('a note that names other places', () => {
     expect(textOf([own, wall]).at).toEqual({ x: 10, y: 40 });
   });
 
+  it('is led to where the place that it goes to asks for it', () => {
+    const led = { ...own, or: [{ at: { x: 40, y: 40 }, leads: { x: 10, y: 20 } }] };
+    expect(lay([led]).map(({ id }) => id)).toEqual(['choosy']);
+    expect(lay([led, wall]).map(({ id }) => id)).toEqual(['choosy.leader', 'choosy.leader-arrow', 'choosy', 'wall']);
+    const [mirror] = mirrored([led]) as readonly NoteMark[];
+    expect(mirror?.or?.[0]?.leads).toEqual({ x: -10, y: 20 });
+    const [away] = moved([led], 5, 7) as readonly NoteMark[];
+    expect(away?.or?.[0]?.leads).toEqual({ x: 15, y: 27 });
+    const [high] = stretched({ id: 'd', title: 'd', marks: [led] }, 3).marks as readonly NoteMark[];
+    expect(high?.or?.[0]?.leads).toEqual({ x: 10, y: 60 });
+  });
+
   it('is mirrored, moved and stretched with all its places', () => {
     const [mirror] = mirrored([own]) as readonly NoteMark[];
     expect(mirror?.or).toEqual([{ at: { x: -10, y: 40 } }, { anchor: 'start', shift: { dx: -0, dy: -4 } }]);
@@ -457,5 +496,81 @@ describe('a note that names other places', () => {
     expect(away?.or?.[0]?.at).toEqual({ x: 15, y: 47 });
     const [high] = stretched({ id: 'd', title: 'd', marks: [own] }, 3).marks as readonly NoteMark[];
     expect(high).toMatchObject({ at: { x: 10, y: 60 }, or: [{ at: { x: 10, y: 120 } }, { shift: { dx: 0, dy: -4 } }] });
+  });
+});
+
+describe('a line under a word', () => {
+  const word: NoteMark = { kind: 'note', id: 'word', at: { x: 0, y: 0 }, label: ['word'], anchor: 'middle' };
+  const across = (more: Partial<PathMark> = {}): PathMark => ({
+    kind: 'path',
+    id: 'line',
+    path: polyline(
+      [
+        { x: -30, y: -1 },
+        { x: 30, y: -1 },
+      ],
+      false,
+    ),
+    line: 'thin',
+    purpose: 'show',
+    jobPath: 'bridge.length',
+    ...more,
+  });
+  const strokes = (marks: readonly Mark[]) => lay(marks).filter((p) => p.kind === 'stroke');
+
+  it.each(['thin', 'hidden', 'centre', 'phantom'] as const)('is broken where it is %s and only shown', (line) => {
+    const [before, behind, ...more] = strokes([across({ line }), word]);
+    if (!before || !behind) throw new Error('not broken');
+    expect(more).toEqual([]);
+    expect([before.id, behind.id]).toEqual(['line', 'line.2']);
+    for (const part of [before, behind])
+      expect(part).toMatchObject({ line, purpose: 'show', jobPath: 'bridge.length' });
+    const half = textWidth('word', em) / 2;
+    expect(start(before.path)).toEqual({ x: -30, y: -1 });
+    expect(end(behind.path)).toEqual({ x: 30, y: -1 });
+    for (const gap of [-half - end(before.path).x, start(behind.path).x - half]) {
+      expect(gap).toBeGreaterThan(0.05 * em);
+      expect(gap).toBeLessThan(0.5 * em);
+    }
+  });
+
+  it.each([
+    { line: 'outline' },
+    { purpose: 'cut' },
+    { purpose: 'drill' },
+    { purpose: 'fold' },
+    { matter: 'pin' },
+  ] as const)('is left whole where it is %o', (more) => {
+    const mark = across(more);
+    const { kind: _, ...rest } = mark;
+    expect(strokes([mark, word])).toEqual([{ kind: 'stroke', ...rest }]);
+  });
+
+  it('is left whole where the word only stands over it', () => {
+    const mark = across({
+      path: polyline(
+        [
+          { x: -30, y: 0.3 * em },
+          { x: 30, y: 0.3 * em },
+        ],
+        false,
+      ),
+    });
+    expect(strokes([mark, word])).toHaveLength(1);
+    expect(strokes([mark, { ...word, label: ['gyp'] }])).toHaveLength(1);
+    expect(strokes([mark, { ...word, label: [''] }])).toHaveLength(1);
+  });
+
+  it('is broken on its arcs too, and stays one piece round its corners', () => {
+    const path = pen({ x: -30, y: -20 }).line({ x: -30, y: -1 }).line({ x: 30, y: -1 }).line({ x: 30, y: -20 }).path();
+    expect(strokes([across({ path }), word]).map((one) => one.path.segments.length)).toEqual([2, 2]);
+    const ring = circle({ x: 0, y: 20 }, 21);
+    const [only, behind, ...more] = strokes([across({ path: ring }), word]);
+    if (!only || !behind) throw new Error('not broken');
+    expect(more).toEqual([]);
+    for (const part of [only, behind]) {
+      expect(part.path.closed).toBe(false);
+      for (const p of [start(part.path), end(part.path)]) expect(Math.hypot(p.x, p.y - 20)).toBeCloseTo(21, 9);
+    }
   });
 });
