@@ -428,8 +428,21 @@ export const words = {
     otherSide: (field: string) => `${field}, on the drawing’s other side`,
     point: 'point',
     now: (field: string, value: string) => `${field} ${value}`,
-    told: (number: string, gaps: readonly string[]) =>
-      gaps.length === 0 ? `${number}: the exposure stays.` : `${number}: exposure at ${and(gaps)}.`,
+    takenBack: (step: string) => `taken back: ${step}`,
+    told: (
+      step: string,
+      gaps: readonly string[],
+      turned: Readonly<Record<'wrong' | 'doubtful' | 'right', readonly string[]>>,
+    ) =>
+      [
+        gaps.length === 0 ? `${step}: the exposure stays.` : `${step}: exposure at ${and(gaps)}.`,
+        ...(['wrong', 'doubtful'] as const).map(
+          (level) => turned[level].length > 0 && `Now ${level}: ${and(turned[level])}.`,
+        ),
+        turned.right.length > 0 && `Right again: ${and(turned.right)}.`,
+      ]
+        .filter(Boolean)
+        .join(' '),
     toldNotBuilt: (number: string) => `${number}: cannot be built so; the drawing stays.`,
     atLimit: 'as far as it may go',
     notBuilt: 'cannot be built so',

@@ -226,4 +226,35 @@ describe('what is told of a change', () => {
     bench.put('bridge.frontToSaddle', 55);
     expect(tellStep(before, bench.getState())).toMatch(/cannot be built so; the drawing stays\.$/);
   });
+
+  it('is told with the checks that it brings to another level, and back again when it is taken back', () => {
+    const bench = demoBench();
+    const before = bench.getState();
+    bench.put('bridge.thickness', 8);
+    const thin = bench.getState();
+    // The demo's exposure is doubtful; a bridge 1.1 mm lower bares 1.1 mm more of the saddle, which is wrong.
+    expect(tellStep(before, thin)).toMatch(
+      /^Thickness, centre 8\.0 mm: exposure at E2 5\.71 mm and .*\. Now wrong: .*Exposure/,
+    );
+    bench.undo();
+    expect(tellStep(thin, bench.getState())).toMatch(/Now doubtful: .*Exposure.*Right again: /);
+  });
+
+  it('is told by its name where it is no single number, with what came of it, and as taken back when it is', () => {
+    const bench = demoBench();
+    bench.addRadii([406.4]);
+    const before = bench.getState();
+    bench.makePresent('A');
+    const chosen = bench.getState();
+    expect(tellStep(before, chosen)).toMatch(/^alternative A made the present design: exposure at E2 /);
+    bench.undo();
+    expect(tellStep(chosen, bench.getState())).toMatch(
+      /^taken back: alternative A made the present design: exposure at E2 /,
+    );
+    const back = bench.getState();
+    bench.redo();
+    expect(tellStep(back, bench.getState())).toBe(tellStep(before, chosen));
+    bench.put('name', 'Mine');
+    expect(tellStep(chosen, bench.getState())).toBe('Job “Mine”');
+  });
 });

@@ -19,7 +19,7 @@ const Name = ({ path, label }: { path: string; label: string }) => {
     <span className="name">
       <input {...focusProps} {...textProps} data-kind="text" aria-label={label} placeholder={says.unnamed} />
       {refused !== undefined && (
-        <span className="says" id={saysId(path)} role={isRefused ? 'alert' : 'status'}>
+        <span className="says" id={saysId(path)} role={isRefused ? 'alert' : undefined}>
           {refused}
         </span>
       )}

@@ -70,7 +70,7 @@ const List = ({ isStale }: { isStale: boolean }) => {
   ) as [number, number, number];
   return (
     <>
-      <p className="counts" role="status" ref={counts} tabIndex={-1}>
+      <p className="counts" ref={counts} tabIndex={-1}>
         {says.counts(wrong, doubtful, fine)}
       </p>
       <ul className="open">{itemsOf('open')}</ul>

@@ -70,7 +70,7 @@ export const Field = memo(({ field }: { field: FieldInfo }) => {
         </>
       )}
       {says !== undefined && (
-        <p className="says" id={saysId(path)} role={isRefused ? 'alert' : 'status'}>
+        <p className="says" id={saysId(path)} role={isRefused ? 'alert' : undefined}>
           {says}
         </p>
       )}

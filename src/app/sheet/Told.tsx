@@ -1,7 +1,9 @@
 import { useEffect, useEffectEvent, useState } from 'react';
+import type { Level } from '../../../geometry/checks/check.ts';
 import { fieldAt, getAt } from '../../../geometry/fields.ts';
 import { formatQuantity } from '../../../geometry/units.ts';
 import { showAsRead } from '../decimal.ts';
+import { findingsOf } from '../findings/findings-of.ts';
 import type { Built, State } from '../state.ts';
 import { fieldTitle } from '../strings.ts';
 import { stands } from '../typing.ts';
@@ -23,16 +25,33 @@ const moved = (before: Built | undefined, { job, design }: Built): readonly stri
   });
 };
 
-/** What the last step did, in a sentence: its number as it is now, and what came of it. Empty where nothing is to be said. */
-export const tellStep = (before: Pick<State, 'job' | 'built' | 'past'>, now: State): string => {
+/** The checks that the change brought to another level, worst first: those of each level by their titles. */
+const turned = (before: Built | undefined, now: Built): Readonly<Record<Level, readonly string[]>> => {
+  const was = new Map(before && findingsOf(before).map(({ check, level }) => [check, level]));
+  const others = findingsOf(now).filter(({ check, level }) => level !== (was.get(check) ?? 'right'));
+  const of = (wanted: Level) => others.filter(({ level }) => level === wanted).map(({ title }) => title);
+  return { wrong: of('wrong'), doubtful: of('doubtful'), right: of('right') };
+};
+
+/** What the last step did: its number as it is now, or its name; then what came of it, the exposure and the checks that it brought to another level. Empty where nothing is to be said. */
+export const tellStep = (before: Pick<State, 'id' | 'job' | 'built' | 'past'>, now: State): string => {
   const { job, built, solved, past, future } = now;
   if (job === before.job) return '';
-  const step = past.length >= before.past.length ? past.at(-1) : future.at(-1);
-  const field = step && fieldAt(step.path);
-  if (step === undefined || field === undefined) return step?.name ?? '';
-  const number = words.hands.now(fieldTitle(job, step.path), stands(field, getAt(job, step.path), showAsRead(now)));
-  if (!solved.ok || built === undefined) return words.hands.toldNotBuilt(number);
-  return words.hands.told(number, moved(before.built, built));
+  const isBack = past.length < before.past.length;
+  const step = isBack ? future.at(-1) : past.at(-1);
+  if (step === undefined) return '';
+  const field = fieldAt(step.path);
+  const value = field && getAt(job, step.path);
+  const said =
+    field && value !== undefined
+      ? words.hands.now(fieldTitle(job, step.path), stands(field, value, showAsRead(now)))
+      : isBack
+        ? words.hands.takenBack(step.name)
+        : step.name;
+  // Another job is not what became of this one; names and units move nothing.
+  if (now.id !== before.id || field?.kind === 'text' || step.path.startsWith('show.')) return said;
+  if (!solved.ok || built === undefined) return words.hands.toldNotBuilt(said);
+  return words.hands.told(said, moved(before.built, built), turned(before.built, built));
 };
 
 /** Says what a change did once it rests, for who does not see the drawing; nothing on the way, and nothing while a text is refused. */

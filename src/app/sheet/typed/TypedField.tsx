@@ -112,7 +112,7 @@ const Typed = ({ field, over, onClose }: Over & { readonly field: FieldInfo }) =
         <span className="unit">{typeof (settled ?? value) === 'number' ? unitOf(field, unit) : ''}</span>
       </span>
       {says !== undefined && (
-        <p className="says" id={saysId} role={isRefused ? 'alert' : 'status'}>
+        <p className="says" id={saysId} role={isRefused ? 'alert' : undefined}>
           {says}
         </p>
       )}
