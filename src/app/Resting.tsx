@@ -18,6 +18,8 @@ const isInWork = (now: State, before: State): boolean =>
 const resting = (bench: StoreApi<State>) => {
   const listeners = new Set<(now: State, before: State) => void>();
   let isSeen = true;
+  /** What has the focus is typed at: it comes in sight, but only after the first keys. */
+  let hasFocus = false;
   /** The state in which it lies, while it rests. */
   let kept: State | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -45,9 +47,13 @@ const resting = (bench: StoreApi<State>) => {
       isSeen = seen;
       if (seen) wake();
     },
+    focus: (has: boolean) => {
+      hasFocus = has;
+      if (has) wake();
+    },
     follow: () => {
       const stop = bench.subscribe((now, before) => {
-        if (isSeen || !isInWork(now, kept ?? before)) {
+        if (isSeen || hasFocus || !isInWork(now, kept ?? before)) {
           if (kept === undefined) return tell(before);
           return wake();
         }
@@ -75,10 +81,20 @@ const resting = (bench: StoreApi<State>) => {
 /** Parts of the page that need not follow each step of a number while they are out of sight: they do so once it rests, or once they come in sight. */
 export const Resting = ({ children }: { children: ReactNode }) => {
   const bench = useStateOrBench();
-  const { see, follow, state } = useMemo(() => resting(bench), [bench]);
+  const { see, focus, follow, state } = useMemo(() => resting(bench), [bench]);
   const [fragment, setFragment] = useState<FragmentInstance | null>(null);
   // Before the children follow it, which they do once they are painted.
   useLayoutEffect(follow, [follow]);
+  useEffect(() => {
+    if (fragment === null) return;
+    const [come, go] = [() => focus(true), () => focus(false)];
+    fragment.addEventListener('focusin', come);
+    fragment.addEventListener('focusout', go);
+    return () => {
+      fragment.removeEventListener('focusin', come);
+      fragment.removeEventListener('focusout', go);
+    };
+  }, [fragment, focus]);
   useEffect(() => {
     if (fragment === null || typeof IntersectionObserver === 'undefined') return;
     const seen = new Map<Element, boolean>();

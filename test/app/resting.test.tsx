@@ -27,7 +27,12 @@ const inSight = (isIntersecting: boolean) =>
 let renderings = 0;
 const Thickness = () => {
   renderings += 1;
-  return <p>{useBenchState((state) => state.job.bridge.thickness)}</p>;
+  return (
+    <p>
+      <button type="button" />
+      {useBenchState((state) => state.job.bridge.thickness)}
+    </p>
+  );
 };
 
 const path = 'bridge.thickness';
@@ -100,4 +105,17 @@ it('follows at once what comes in sight, and what is no number in work', () => {
   act(() => bench.leave(path));
   act(() => bench.undo());
   expect(says()).toBe(String(starterJob('heron').bridge.thickness));
+});
+
+it('follows each key where the focus is, though that has not come in sight yet', () => {
+  const { bench, says } = begin();
+  inSight(false);
+  const button = document.querySelector('button') as HTMLButtonElement;
+  act(() => button.focus());
+  act(() => bench.enter(path));
+  act(() => bench.type(path, '9.4'));
+  expect(says()).toBe('9.4');
+  act(() => button.blur());
+  act(() => bench.type(path, '9.6'));
+  expect(says()).toBe('9.4');
 });
