@@ -67,9 +67,11 @@ export const takeOver = async (
   first: First | undefined,
   parts: Promise<typeof import('./whole.ts')>,
 ): Promise<void> => {
-  const [root, whole] = await Promise.all([begin(app, first), parts.then(({ makeWhole }) => makeWhole())]);
+  const [root, { page, advised }] = await Promise.all([begin(app, first), parts.then(({ makeWhole }) => makeWhole())]);
   for (const step of Object.values(steps)) {
-    startTransition(() => root.render(<Page {...whole} first={first} step={step} />));
+    // What comes of it all stands there in one piece, so that nothing of it moves.
+    if (step === steps.results) await advised;
+    startTransition(() => root.render(<Page {...page} first={first} step={step} />));
     await painted();
   }
 };

@@ -1,4 +1,6 @@
-import { decimalsHere } from './decimal.ts';
+import { decimalsHere, jobAsRead } from './decimal.ts';
+import { findingsOf } from './findings/findings-of.ts';
+import { adviseFirst } from './findings/use-advice.ts';
 import { begin } from './keep/begin.ts';
 import { openDatabase } from './keep/database.ts';
 import { keepBench } from './keep/keep.ts';
@@ -10,7 +12,7 @@ import { words } from './words.ts';
 const local = () => window.localStorage;
 const session = () => window.sessionStorage;
 
-/** The whole bench with all its parts, at work on the job as it was left; every change of it is kept. */
+/** The whole bench with all its parts, at work on the job as it was left; every change of it is kept; and when ways out of what is not right with it are found. */
 export const makeWhole = async () => {
   const open = () =>
     openDatabase({
@@ -25,5 +27,7 @@ export const makeWhole = async () => {
   window.addEventListener('languagechange', read);
   const keep = keepBench(bench, begun, { session, local });
   tend(bench, keep);
-  return { bench, parts, keep };
+  const { built, solved } = bench.getState();
+  const advised = adviseFirst(jobAsRead(bench.getState()), built && solved.ok ? findingsOf(built) : []);
+  return { page: { bench, parts, keep }, advised };
 };

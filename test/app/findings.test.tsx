@@ -7,7 +7,9 @@ import { advise } from '../../geometry/checks/advise.ts';
 import type { Job } from '../../geometry/job.ts';
 import type { AdviceAsk } from '../../src/app/advice.worker.ts';
 import { Findings } from '../../src/app/findings/Findings.tsx';
+import { findingsOf } from '../../src/app/findings/findings-of.ts';
 import { isReading } from '../../src/app/findings/reading.ts';
+import { adviseFirst } from '../../src/app/findings/use-advice.ts';
 import { createBench } from '../../src/app/store.ts';
 import { BenchContext } from '../../src/app/use-bench.ts';
 import { demoBench, starterJob } from './bench.ts';
@@ -150,5 +152,28 @@ describe('what needs no range or no bridge', () => {
     cleanup();
     open();
     expect(document.querySelector('.verdict')).toBeNull();
+  });
+});
+
+describe('ways that are looked for as the page begins', () => {
+  it('stand there with what they are for, and are not looked for again', async () => {
+    const bench = demoBench();
+    const { job, built } = bench.getState();
+    await adviseFirst(job, built ? findingsOf(built) : []);
+    open(bench);
+    expect(within(finding('exposure')).getByRole('list')).toBeDefined();
+    await new Promise((done) => setTimeout(done, 400));
+    expect(asked).toEqual([job]);
+  });
+
+  it('are waited for a second at most, and then looked for as ever', async () => {
+    const bench = demoBench();
+    const { job, built } = bench.getState();
+    const answer = vi.spyOn(Here.prototype, 'postMessage').mockImplementationOnce(() => {});
+    await adviseFirst(job, built ? findingsOf(built) : []);
+    answer.mockRestore();
+    open(bench);
+    expect(within(finding('exposure')).queryByRole('list')).toBeNull();
+    await waysOf('exposure');
   });
 });

@@ -16,16 +16,48 @@ export interface Advised {
 
 const nothing: Advised = { job: undefined, of: {} };
 
+/** Those of the checks that want a way out. */
+const open = (findings: readonly Finding[]): readonly CheckId[] =>
+  findings.filter(({ level }) => level !== 'right').map(({ check }) => check);
+
+/** What was found of the job that the page began with. */
+let begun = nothing;
+/** The longest that the page's beginning waits for it, ms. */
+const patience = 1000;
+
+/** Has ways looked for as soon as the page begins, so that they come with what they are for and move nothing. Done once all are found, or it takes too long: then they are looked for again, and come later. */
+export const adviseFirst = (job: Job, findings: readonly Finding[]): Promise<void> =>
+  new Promise((done) => {
+    const checks = open(findings);
+    if (checks.length === 0) return done();
+    const worker = adviceWorker();
+    const end = () => {
+      clearTimeout(timer);
+      worker.terminate();
+      done();
+    };
+    const timer = setTimeout(end, patience);
+    let found: Advised = { job, of: {} };
+    worker.onmessage = ({ data: { check, advice } }: MessageEvent<AdviceWord>) => {
+      found = { job, of: { ...found.of, [check]: advice } };
+      if (Object.keys(found.of).length < checks.length) return;
+      begun = found;
+      end();
+    };
+    worker.postMessage({ turn: 1, job, checks } satisfies AdviceAsk);
+  });
+
 /** Ways to bring the findings right, as a worker finds them; for another job than the one asked about there are none yet. */
 export const useAdvice = (job: Job, findings: readonly Finding[]): Advised => {
-  const [advised, setAdvised] = useState<Advised>(nothing);
+  const [advised, setAdvised] = useState(() => begun);
   const worker = useRef<Worker | undefined>(undefined);
   const turn = useRef(0);
   useEffect(() => () => worker.current?.terminate(), []);
   useEffect(() => {
-    const checks = findings.filter(({ level }) => level !== 'right').map(({ check }) => check);
+    const checks = open(findings);
     turn.current += 1;
     if (checks.length === 0) return setAdvised({ job, of: {} });
+    if (begun.job === job) return setAdvised(begun);
     const ask: AdviceAsk = { turn: turn.current, job, checks };
     const timer = setTimeout(() => {
       worker.current ??= adviceWorker();
