@@ -43,19 +43,34 @@ export const take = async ({ name, starter, ...opened }: Shot, typed?: readonly 
       () => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))),
     );
   }, room);
-  const box = await page.locator('.glass').first().boundingBox();
-  if (box === null) throw new Error('The drawing is not in sight.');
-  // It is drawn from a whole px on, wherever it stands; its last row may be no whole one.
-  const clip = {
-    x: Math.round(box.x),
-    y: Math.round(box.y),
-    width: Math.floor(box.width),
-    height: Math.floor(box.height) - 1,
-  };
   const pictures: Record<string, Uint8Array> = {};
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme });
-    pictures[name + colours[colorScheme]] = await page.screenshot({ clip, animations: 'disabled', scale: 'css' });
+  // All of the sheet: three views on one, or in the narrow window one beside the other.
+  for (const [n, glass] of (await page.locator('.glass').all()).entries()) {
+    const view = await glass.evaluate((one) => {
+      one.scrollIntoView({ behavior: 'instant', block: 'nearest', inline: 'start' });
+      return new Promise<string | undefined>((done) =>
+        requestAnimationFrame(() =>
+          requestAnimationFrame(() => done(one.querySelector<SVGElement>('.drawing')?.dataset.view)),
+        ),
+      );
+    });
+    const box = await glass.boundingBox();
+    if (box === null) throw new Error('The drawing is not in sight.');
+    // It is drawn from a whole px on, wherever it stands; its last row may be no whole one.
+    const clip = {
+      x: Math.round(box.x),
+      y: Math.round(box.y),
+      width: Math.floor(box.width),
+      height: Math.floor(box.height) - 1,
+    };
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      pictures[`${name}${n === 0 ? '' : `-${view}`}${colours[colorScheme]}`] = await page.screenshot({
+        clip,
+        animations: 'disabled',
+        scale: 'css',
+      });
+    }
   }
   return pictures;
 };
