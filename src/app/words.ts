@@ -176,6 +176,16 @@ export const words = {
       `The link has ${length} characters, and a QR code holds ${most}: send the link, or the job’s file.`,
     tooLong: (length: number, most: number) =>
       `The job is too large for a link: it would have ${length} characters, and many programs cut links longer than ${most}. Send the job’s file instead.`,
+    /** Why a link cannot be read: each goes on from “The link”. */
+    broken: {
+      none: 'holds no job',
+      long: (length: number, most: number) => `has ${length} characters, more than the ${most} that one of Sagitta has`,
+      odd: 'holds characters that no link of Sagitta has',
+      cut: 'is cut short or was changed on its way',
+      large: (most: number) => `unpacks to more than ${most} bytes`,
+      noText: 'does not hold a text',
+    },
+    refused: (why: string) => `The link ${why}. Ask for it again, or for the job’s file.`,
     close: 'Close',
   },
 

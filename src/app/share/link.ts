@@ -1,7 +1,10 @@
 import type { Job } from '../../../geometry/job.ts';
 import { type ReadJob, readJob, writeJob } from '../../../geometry/job-file.ts';
 import { longestFile } from '../../../geometry/read-json.ts';
+import { words } from '../words.ts';
 import { pack, unpack } from './pack.ts';
+
+const { broken } = words.share;
 
 /** What stands before the job in an address: behind the #, so that no server is ever sent it. */
 const begins = '#job=';
@@ -23,13 +26,12 @@ export const holdsJob = (fragment: string): boolean => fragment.startsWith(begin
 
 /** The job that a fragment holds, or what keeps it from being read. Never rejects. */
 export const jobInLink = async (fragment: string): Promise<ReadJob> => {
-  const refuse = (says: string): ReadJob => ({
+  const refuse = (why: string): ReadJob => ({
     ok: false,
-    problems: [{ path: '', value: '…', says: `The link ${says}. Ask for it again, or for the job’s file.` }],
+    problems: [{ path: '', value: '…', says: words.share.refused(why) }],
   });
-  if (!holdsJob(fragment)) return refuse('holds no job');
-  if (fragment.length > longestLink)
-    return refuse(`has ${fragment.length} characters, more than the ${longestLink} that one of Sagitta has`);
+  if (!holdsJob(fragment)) return refuse(broken.none);
+  if (fragment.length > longestLink) return refuse(broken.long(fragment.length, longestLink));
   try {
     return readJob(await unpack(fragment.slice(begins.length), longestJob));
   } catch (error) {

@@ -1,9 +1,11 @@
+import { words } from '../words.ts';
+
 /*
  * A text in as few characters as an address can carry: deflated (RFC 1951), as base64url without padding (RFC 4648, 5). Both directions are the browser's own; Node has them too.
  */
 
 const chunk = 0x8000;
-const broken = 'is cut short or was changed on its way';
+const { broken } = words.share;
 
 const toBase64Url = (bytes: Uint8Array): string => {
   let binary = '';
@@ -12,9 +14,9 @@ const toBase64Url = (bytes: Uint8Array): string => {
 };
 
 const fromBase64Url = (text: string): Uint8Array<ArrayBuffer> => {
-  if (!/^[A-Za-z0-9_-]*$/.test(text)) throw new RangeError('holds characters that no link of Sagitta has');
+  if (!/^[A-Za-z0-9_-]*$/.test(text)) throw new RangeError(broken.odd);
   // Four letters hold three bytes; one letter over holds none.
-  if (text.length % 4 === 1) throw new RangeError(broken);
+  if (text.length % 4 === 1) throw new RangeError(broken.cut);
   const binary = atob(text.replaceAll('-', '+').replaceAll('_', '/'));
   return Uint8Array.from(binary, (letter) => letter.charCodeAt(0));
 };
@@ -30,7 +32,7 @@ const readAll = async (stream: ReadableStream<Uint8Array>, most: number): Promis
     length += value.length;
     if (length > most) {
       await reader.cancel();
-      throw new RangeError(`unpacks to more than ${most} bytes`);
+      throw new RangeError(broken.large(most));
     }
     parts.push(value);
   }
@@ -69,11 +71,11 @@ export const unpack = async (packed: string, most: number): Promise<string> => {
     plain = await readAll(through(bytes, new DecompressionStream('deflate-raw')), most);
   } catch (error) {
     if (error instanceof RangeError) throw error;
-    throw new RangeError(broken);
+    throw new RangeError(broken.cut);
   }
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(plain);
   } catch {
-    throw new RangeError('does not hold a text');
+    throw new RangeError(broken.noText);
   }
 };
