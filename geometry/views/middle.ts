@@ -178,7 +178,11 @@ export const middle = (job: Settled, design: Design): Drawing => {
       }),
     ),
     ...saddleMarks(job, design, y),
-    stroke('top', topLine(job, design, y, tailward, nutward), { line: 'outline', purpose: 'show' }),
+    stroke('top', topLine(job, design, y, tailward, nutward), {
+      line: 'outline',
+      purpose: 'show',
+      jobPath: 'top.radiusAlong',
+    }),
     ...(hasString ? pinMarks(job, string, at, [over, under]) : []),
     { ...showLine('fretPlane', at(tailward, 0), at(nutward, 0), 'phantom'), jobPath: 'guitar.neckPlaneHeight' },
     { ...showLine('straightedge', at(tailward, rise), at(nutward, rise), 'thin'), jobPath: 'guitar.rise' },

@@ -58,7 +58,7 @@ const Small = ({ primitives, box, title }: { primitives: readonly Primitive[]; b
       viewBox={`${minX - pad} ${minY - pad} ${maxX - minX + 2 * pad} ${maxY - minY + 2 * pad}`}
     >
       <title id={id}>{title}</title>
-      <Primitives primitives={primitives} focus={undefined} />
+      <Primitives primitives={primitives} />
     </svg>
   );
 };

@@ -1,5 +1,6 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { ViewName } from '../../../geometry/views/index.ts';
+import { litBy } from '../../../geometry/views/lit.ts';
 import { firstWords as words } from '../first-words.ts';
 import type { Built } from '../store.ts';
 import { useParts } from '../use-parts.ts';
@@ -33,6 +34,7 @@ export const Picture = ({ name, fitted, title, says, focus, built, hasHands, onH
     return () => onTyping(false);
   }, [isTyping, onTyping]);
   const { view, width, height, primitives } = fitted;
+  const isLit = useMemo(() => litBy(focus, built.job), [focus, built]);
   return (
     <>
       {/* biome-ignore lint/a11y/useSemanticElements: an SVG that holds what is pressed is no fieldset */}
@@ -50,7 +52,7 @@ export const Picture = ({ name, fitted, title, says, focus, built, hasHands, onH
         <g role="img" aria-labelledby={`${name}-title ${name}-says`}>
           <title id={`${name}-title`}>{title}</title>
           <desc id={`${name}-says`}>{says}</desc>
-          <Primitives primitives={primitives} focus={focus} />
+          <Primitives primitives={primitives} isLit={isLit} />
         </g>
         {parts && hasHands && (
           <parts.Hands

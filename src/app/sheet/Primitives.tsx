@@ -63,9 +63,9 @@ const TextLine = memo(
 
 /** A drawing's strokes and texts as SVG elements; only those that changed are rendered anew. */
 export const Primitives = memo(
-  ({ primitives, focus }: { primitives: readonly Primitive[]; focus: string | undefined }) =>
+  ({ primitives, isLit = () => false }: { primitives: readonly Primitive[]; isLit?: (p: Primitive) => boolean }) =>
     primitives.map((p) => {
-      const lit = focus !== undefined && p.jobPath === focus;
+      const lit = isLit(p);
       if (p.kind === 'stroke') {
         const dash = dashOf(p);
         return (

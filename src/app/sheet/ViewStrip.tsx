@@ -73,9 +73,10 @@ export const ViewStrip = ({
    * action, is seen where it moves the gaps.
    */
   const showLit = useEffectEvent(() => {
-    const has = (index: number) => pictures[index]?.fitted.primitives.some(({ jobPath }) => jobPath === focus) ?? false;
     // What is taken hold of on the drawing is in sight already.
     if (focus === undefined || strip.current?.contains(document.activeElement)) return;
+    const isLit = litBy(focus, built.job);
+    const has = (index: number) => pictures[index]?.fitted.primitives.some(isLit) ?? false;
     const moves = /^(guitar|action|strings)\./.test(focus) ? names.indexOf('tail') : at;
     const index = [at, ...names.keys()].find(has) ?? moves;
     if (index !== at) show(index);

@@ -93,6 +93,7 @@ export const Handle = memo(
         }),
       ),
     );
+    const isLit = useBenchState(({ pointed, focus }) => [jobPath, also?.jobPath].includes(pointed ?? focus ?? ''));
     const first = fieldAt(jobPath);
     const there = useBenchState(({ job }) => getAt(job, jobPath));
     const value = typeof there === 'number' ? there : first && startOf(first, drawn.value(at));
@@ -242,7 +243,7 @@ export const Handle = memo(
     return (
       <g
         ref={handle}
-        className="grip"
+        className={isLit ? 'grip lit' : 'grip'}
         data-grip={id}
         role="slider"
         tabIndex={drawn.isTwin ? -1 : 0}

@@ -29,7 +29,7 @@ export const GaugeOver = ({ shown, built, laid }: { shown: Fitted; built: Built;
       height={height}
       viewBox={`${view.left} ${view.top} ${view.width} ${view.height}`}
     >
-      <Primitives primitives={primitives} focus={undefined} />
+      <Primitives primitives={primitives} />
     </svg>
   );
 };
