@@ -27,7 +27,7 @@ export const middleString = (design: Design): SolvedString =>
   design.strings[Math.floor((design.strings.length - 1) / 2)] as SolvedString;
 
 /** The string that a section at y shows: in the middle as above, elsewhere the nearest. */
-const stringNear = (design: Design, y: number): SolvedString =>
+export const stringNear = (design: Design, y: number): SolvedString =>
   y === 0
     ? middleString(design)
     : design.strings.reduce((best, s) =>

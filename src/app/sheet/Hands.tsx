@@ -4,12 +4,10 @@ import { benchOrder, fieldAt, getAt } from '../../../geometry/fields.ts';
 import { type Grip, gripsOf, putOnSheet } from '../../../geometry/views/grips/index.ts';
 import type { ViewName } from '../../../geometry/views/index.ts';
 import { jobAsRead } from '../decimal.ts';
-import { coarse } from '../media.ts';
 import type { Built } from '../store.ts';
 import { fieldTitle } from '../strings.ts';
 import { stands } from '../typing.ts';
 import { useBenchState } from '../use-bench.ts';
-import { useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
 import type { Fitted } from './fit.ts';
 import { Handle } from './grips/Handle.tsx';
@@ -68,7 +66,6 @@ const useLines = (grip: Grip | undefined, isStopped: boolean): readonly string[]
 /** What can be typed into and dragged on a drawing, in the order of the bench. */
 export const Hands = ({ built, fitted, onHold, onType }: HandsProps) => {
   useRowInSight();
-  const isCoarse = useMedia(coarse);
   const job = useBenchState((state) => state.job);
   const [active, setActive] = useState<Active | undefined>();
   const { scale, primitives, marks, places } = fitted;
@@ -122,12 +119,10 @@ export const Hands = ({ built, fitted, onHold, onType }: HandsProps) => {
     .toSorted((a, b) => layer(a) - layer(b) || benchOrder(a.path) - benchOrder(b.path));
   return (
     <>
-      {/* They stand too close together for a finger, which finds the same figures beside the drawing. */}
-      {!isCoarse &&
-        primitives.map((p) => {
-          const asked = asks.get(p.id);
-          return p.kind === 'text' && asked && <AskSpot key={p.id} text={p} asked={asked} scale={scale} />;
-        })}
+      {primitives.map((p) => {
+        const asked = asks.get(p.id);
+        return p.kind === 'text' && asked && <AskSpot key={p.id} text={p} asked={asked} scale={scale} />;
+      })}
       {parts.map(({ path, spot, put }) =>
         spot ? (
           <Spot

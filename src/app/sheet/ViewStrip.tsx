@@ -1,5 +1,6 @@
 import { useEffect, useEffectEvent, useLayoutEffect, useMemo, useRef } from 'react';
 import type { ViewName } from '../../../geometry/views/index.ts';
+import { litBy } from '../../../geometry/views/lit.ts';
 import { firstWords as words } from '../first-words.ts';
 import { fitRoom, type Room } from './fit.ts';
 import { Glass, type Looked } from './Glass.tsx';

@@ -2,11 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { applies, fieldAt, fieldGroups, getAt, patternOf, setAt } from '../../../geometry/fields.ts';
 import { withTypedPlaces } from '../../../geometry/instrument/spacing.ts';
 import type { Job } from '../../../geometry/job.ts';
+import { layOut } from '../../../geometry/layout.ts';
 import { nearestOn } from '../../../geometry/shape/nearest.ts';
 import type { Point } from '../../../geometry/shape/types.ts';
 import { solve } from '../../../geometry/solve.ts';
 import { type Grip, gripsOf, putOnSheet } from '../../../geometry/views/grips/index.ts';
 import { views } from '../../../geometry/views/index.ts';
+import { litBy } from '../../../geometry/views/lit.ts';
 import { stretched } from '../../../geometry/views/stretch.ts';
 import { starters } from '../../../src/jobs/index.ts';
 import { jobOf, solved } from '../../solved.ts';
@@ -86,6 +88,16 @@ describe.each(jobs)('the grips of %s', (_, job) => {
           }
         }
       }
+    }
+  });
+
+  it('light something in their own view, which is the one that stays in sight', () => {
+    for (const view of names) {
+      const made = solve(job);
+      if (!made.ok) throw new Error(made.problems[0]?.says);
+      const primitives = layOut(views[view](made.job, made.design).marks, { em: 3, say: () => '1' });
+      const dark = onSheet(job, view, 1).filter(({ jobPath }) => !primitives.some(litBy(jobPath, made.job)));
+      expect(dark.map(({ id }) => `${view} ${id}`)).toEqual([]);
     }
   });
 

@@ -8,6 +8,7 @@ import { fieldTitle } from '../../strings.ts';
 import { stands } from '../../typing.ts';
 import { useBench, useBenchState } from '../../use-bench.ts';
 import { words } from '../../words.ts';
+import { nearestSpot, press } from '../typed/press.ts';
 import { type Stride, snapped, startOf, stepped, stopped } from './step.ts';
 
 /** A hand that trembles has not dragged yet, px. */
@@ -39,6 +40,8 @@ interface Drag {
   readonly scale: Point;
   isMoving: boolean;
   frame: number | undefined;
+  /** Heeds no other finger any more. */
+  readonly alone: () => void;
   to: Point;
   isFree: boolean;
 }
@@ -138,16 +141,17 @@ export const Handle = memo(
     // Its place may go while it is held: the number stays as it was dragged.
     useEffect(
       () => () => {
+        drag.current?.alone();
         if (drag.current?.isMoving) bench.letGo();
       },
       [bench],
     );
 
     const onPointerDown = (event: PointerEvent<SVGGElement>) => {
-      const { currentTarget: element, pointerId, clientX: x, clientY: y } = event;
+      const { currentTarget: element, pointerId, isPrimary, clientX: x, clientY: y } = event;
       const svg = element.ownerSVGElement;
       const matrix = svg?.getScreenCTM();
-      if (event.button !== 0 || !matrix || drag.current) return;
+      if (event.button !== 0 || !isPrimary || !matrix || drag.current) return;
       event.preventDefault();
       const meant = nearest(svg?.querySelectorAll('.grip') ?? [], x, y);
       // It lay on top, but another one's middle is nearer to the hand.
@@ -158,7 +162,13 @@ export const Handle = memo(
       element.setPointerCapture(pointerId);
       element.focus({ preventScroll: true });
       const start = { x, y };
+      // A second finger moves the drawing: what was dragged goes back.
+      const onOther = (other: globalThis.PointerEvent) => {
+        if (other.pointerId !== pointerId) letGo(false);
+      };
+      window.addEventListener('pointerdown', onOther, true);
       drag.current = {
+        alone: () => window.removeEventListener('pointerdown', onOther, true),
         grip: now(),
         from: start,
         to: start,
@@ -188,6 +198,7 @@ export const Handle = memo(
     const letGo = (isKept: boolean) => {
       const hand = drag.current;
       if (hand === undefined) return;
+      hand.alone();
       if (hand.frame !== undefined) cancelAnimationFrame(hand.frame);
       if (hand.isMoving && isKept) follow();
       drag.current = undefined;
@@ -201,6 +212,14 @@ export const Handle = memo(
       const stands = now().at;
       const onPage = ['ArrowRight', 'ArrowDown', 'PageDown'].includes(key);
       return pull.value({ x: stands.x + 1, y: stands.y + 1 }) > pull.value(stands) === onPage ? 1 : -1;
+    };
+
+    /** Pressed without being dragged, it lay over a number that was meant. */
+    const onPointerUp = ({ currentTarget, clientX: x, clientY: y }: PointerEvent<SVGGElement>) => {
+      const isPress = drag.current?.isMoving === false;
+      letGo(true);
+      const meant = isPress ? nearestSpot(currentTarget.ownerSVGElement, x, y) : undefined;
+      if (meant?.away === 0) press(meant.spot);
     };
 
     const onKeyDown = (event: KeyboardEvent<SVGGElement>) => {
@@ -256,7 +275,7 @@ export const Handle = memo(
         transform={`translate(${at.x} ${at.y}) scale(${1 / scale})`}
         onPointerDown={onPointerDown}
         onPointerMove={onPointerMove}
-        onPointerUp={() => letGo(true)}
+        onPointerUp={onPointerUp}
         onPointerCancel={() => letGo(false)}
         onLostPointerCapture={() => letGo(true)}
         onPointerEnter={({ pointerType }) => {

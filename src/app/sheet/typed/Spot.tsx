@@ -4,6 +4,7 @@ import type { Text } from '../../../../geometry/drawing.ts';
 import { fieldTitle } from '../../strings.ts';
 import { useBench, useBenchState } from '../../use-bench.ts';
 import { words } from '../../words.ts';
+import { pressed } from './press.ts';
 import { useSpotBox } from './spot-box.ts';
 
 interface SpotProps {
@@ -23,28 +24,32 @@ const isSameSpot = ({ text: a, ...before }: SpotProps, { text: b, ...now }: Spot
 export const Spot = memo(({ text, path, scale, hasGrip, onOpen }: SpotProps) => {
   const bench = useBench();
   const title = useBenchState(({ job }) => fieldTitle(job, path));
-  const box = useSpotBox(text, scale);
+  const { box, under } = useSpotBox(text, scale);
   return (
-    // biome-ignore lint/a11y/useSemanticElements: an SVG has no button of its own
-    <rect
-      className="spot"
-      data-spot={text.id}
-      role="button"
-      tabIndex={hasGrip ? -1 : 0}
-      aria-label={words.hands.typeAt(title, text.text)}
-      {...box}
-      onClick={() => onOpen(path, text.id)}
-      onKeyDown={(event) => {
-        if (event.key !== 'Enter' && event.key !== ' ') return;
-        event.preventDefault();
-        onOpen(path, text.id);
-      }}
-      onFocus={() => bench.enter(path)}
-      onBlur={() => bench.leave(path)}
-      onPointerEnter={({ pointerType }) => {
-        if (pointerType === 'mouse') bench.point(path);
-      }}
-      onPointerLeave={() => bench.point(undefined)}
-    />
+    <>
+      {/* biome-ignore lint/a11y/useSemanticElements: an SVG has no button of its own */}
+      <rect
+        className="spot"
+        data-spot={text.id}
+        data-of={text.id}
+        role="button"
+        tabIndex={hasGrip ? -1 : 0}
+        aria-label={words.hands.typeAt(title, text.text)}
+        {...box}
+        onClick={pressed(() => onOpen(path, text.id))}
+        onKeyDown={(event) => {
+          if (event.key !== 'Enter' && event.key !== ' ') return;
+          event.preventDefault();
+          onOpen(path, text.id);
+        }}
+        onFocus={() => bench.enter(path)}
+        onBlur={() => bench.leave(path)}
+        onPointerEnter={({ pointerType }) => {
+          if (pointerType === 'mouse') bench.point(path);
+        }}
+        onPointerLeave={() => bench.point(undefined)}
+      />
+      <path className="under" d={under} />
+    </>
   );
 }, isSameSpot);

@@ -1,6 +1,6 @@
 import type { Mark } from '../../../../geometry/drawing.ts';
 import { figureAt } from '../../../../geometry/figures/index.ts';
-import { middleString } from '../../../../geometry/views/middle.ts';
+import { stringNear } from '../../../../geometry/views/middle.ts';
 import type { Asked } from '../../figures/ask.ts';
 import type { Built } from '../../state.ts';
 
@@ -16,9 +16,7 @@ const askedBy = (id: string, { job, design }: Built): Asked | undefined => {
   const [, stringId] = id.match(/^gap\.(.+)\.value$/) ?? [];
   const place = (of: string) => design.strings.findIndex((string) => string.id === of);
   if (stringId !== undefined) return { id: 'exposure', k: place(stringId) };
-  // A section elsewhere shows the string that is nearest there.
-  if (id === 'string.breakAngle')
-    return job.show.sectionAcross === 0 ? { id: 'breakAngle', k: place(middleString(design).id) } : undefined;
+  if (id === 'string.breakAngle') return { id: 'breakAngle', k: place(stringNear(design, job.show.sectionAcross).id) };
   const figure = figures[id];
   return figure === undefined ? undefined : { id: figure, k: 0 };
 };
