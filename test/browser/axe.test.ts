@@ -156,6 +156,62 @@ describe.each([
   });
 });
 
+describe.each([
+  ['a desk', desk],
+  ['a phone', phone],
+] as const)('on %s', (_, window) => {
+  it('axe finds no fault with the ways past things, the steps, the ruler, the screen’s measuring, and what is typed on the drawing', async () => {
+    const page = await openPage({ ...window, still: true });
+    const clean = async () => expect(await faults(page)).toEqual([]);
+    await page.keyboard.press('Tab');
+    await clean();
+    await turnDrawer(page, true);
+    await field(page, 'Slot depth').fill('5.1');
+    await turnDrawer(page, false);
+    await page.getByRole('button', { name: 'Steps…' }).click();
+    await clean();
+    await page.keyboard.press('Escape');
+    const tools = page.getByRole('button', { name: 'Tools', exact: true });
+    if (await tools.isVisible()) await tools.click();
+    await page.getByRole('button', { name: 'Ruler', exact: true }).click();
+    await clean();
+    await page.getByRole('button', { name: 'Ruler', exact: true }).click();
+    await page.getByRole('button', { name: 'True size', exact: true }).click();
+    await clean();
+    await page.keyboard.press('Escape');
+    const above = page.getByRole('button', { name: 'From above', exact: true });
+    if ((await above.count()) > 0) await above.click();
+    await page.getByRole('slider', { name: 'Depth, on the drawing', exact: true }).press('Enter');
+    await page.locator('.typed input').waitFor();
+    await clean();
+  });
+
+  it('in colours of the system’s own every mark and sketch takes them, and axe finds no fault', async () => {
+    const page = await openPage({ ...window, forced: true, dark: true });
+    await turnDrawer(page, true);
+    await field(page, 'Relief').focus();
+    // The page's own colours are a light one's, the system's are white on black.
+    await page.emulateMedia({ colorScheme: 'light', forcedColors: 'active' });
+    const colours = await page.evaluate(() => {
+      const probe = document.createElement('i');
+      document.body.append(probe);
+      const system = (name: string) => {
+        probe.style.color = name;
+        return getComputedStyle(probe).color;
+      };
+      const of = (selector: string, property: string) =>
+        [...document.querySelectorAll(selector)].map((e) => getComputedStyle(e).getPropertyValue(property));
+      const [ink, paper] = [system('CanvasText'), system('Canvas')];
+      probe.remove();
+      return { ink, paper, marks: of('.mark', 'color'), sketches: of('.help .sketch', 'background-color') };
+    });
+    expect(colours.marks.length).toBeGreaterThan(20);
+    expect(new Set(colours.marks)).toEqual(new Set([colours.ink]));
+    expect(colours.sketches).toEqual([colours.paper]);
+    expect(await faults(page)).toEqual([]);
+  });
+});
+
 it.each([
   ['a tablet', tablet],
   ['a phone', phone],

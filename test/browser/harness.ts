@@ -10,6 +10,8 @@ export interface Window {
   readonly touch?: boolean;
   /** The system asks for dark colours. */
   readonly dark?: boolean;
+  /** The system has colours of its own for all that is shown. */
+  readonly forced?: boolean;
   /** The browser's language; US English where none is named. */
   readonly locale?: string;
   /** The system asks that nothing moves by itself. */
@@ -43,7 +45,7 @@ export interface Opened {
  * the app's own origin.
  */
 export async function openPage(window: Window, opened: Opened = {}): Promise<Page> {
-  const { width, height, touch = false, dark = false, still = false, locale = 'en-US' } = window;
+  const { width, height, touch = false, dark = false, forced = false, still = false, locale = 'en-US' } = window;
   const { url = inject('url'), serviceWorkers = 'block' } = opened;
   const context = await (await launch()).newContext({
     viewport: { width, height },
@@ -51,6 +53,7 @@ export async function openPage(window: Window, opened: Opened = {}): Promise<Pag
     isMobile: touch,
     locale,
     colorScheme: dark ? 'dark' : 'light',
+    forcedColors: forced ? 'active' : 'none',
     reducedMotion: still ? 'reduce' : 'no-preference',
     serviceWorkers,
   });

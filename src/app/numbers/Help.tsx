@@ -2,9 +2,11 @@ import { useEffect } from 'react';
 import { fieldAt, usualText } from '../../../geometry/fields.ts';
 import { jobAsRead } from '../decimal.ts';
 import { WhatIf } from '../figures/WhatIf.tsx';
+import { roomy } from '../media.ts';
 import { useStill } from '../sheet/use-still.ts';
 import { fieldTitle } from '../strings.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
+import { useMedia } from '../use-media.ts';
 import { words } from '../words.ts';
 import { SketchOf } from './SketchOf.tsx';
 import { helpId } from './use-field.ts';
@@ -18,6 +20,8 @@ export const Help = () => {
   const job = useStill(jobAsRead);
   const field = path === undefined ? undefined : fieldAt(path);
   const bench = useBench();
+  // There it has a height of its own, and scrolls.
+  const isRoomy = useMedia(roomy);
   // Back to what this page is, once the focus has left the numbers and this; a window that is left for another one keeps what it said.
   useEffect(() => {
     const onOut = ({ relatedTarget: to }: FocusEvent) => {
@@ -29,7 +33,7 @@ export const Help = () => {
   }, [bench]);
   const usual = field && usualText(field, job.show);
   return (
-    <div className="help" id={helpId}>
+    <div className="help" id={helpId} tabIndex={isRoomy ? 0 : undefined}>
       {field && path ? (
         <>
           <SketchOf path={path} job={job} />
