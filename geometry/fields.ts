@@ -1,5 +1,6 @@
 import type { z } from 'zod/mini';
 import { type FieldWords, type Job, jobSchema, words } from './job.ts';
+import { onceForText } from './once.ts';
 import { formatQuantity, type QuantityKind, type ShowUnits } from './units.ts';
 
 /** One field of a job: its path and its words. In the path of a field of a list's item, such as a string's, `*` stands for the item's key. */
@@ -14,20 +15,6 @@ export interface FieldGroup {
 }
 
 type Schema = z.core.$ZodType;
-
-/** No job has more paths than this. */
-const mostPaths = 5000;
-
-/** What is asked of a path again and again, and is always the same, worked out once. */
-const remembered = <T>(ask: (path: string) => T): ((path: string) => T) => {
-  const known = new Map<string, T>();
-  return (path) => {
-    if (known.has(path)) return known.get(path) as T;
-    const answer = ask(path);
-    if (known.size < mostPaths) known.set(path, answer);
-    return answer;
-  };
-};
 
 /** Whether this may be left out. */
 export const isOptional = (schema: Schema): boolean => (schema as z.core.$ZodTypes)._zod.def.type === 'optional';
@@ -172,7 +159,7 @@ const inOrder: ReadonlyMap<string, number> = new Map(
 );
 
 /** The place of a path's field in the order of the bench, from 0; behind all others where no field is. */
-export const benchOrder = remembered((path) => inOrder.get(patternOf(path) ?? path) ?? inOrder.size);
+export const benchOrder = onceForText((path) => inOrder.get(patternOf(path) ?? path) ?? inOrder.size);
 
 /** The most items that a list of a job (or of what else `root` describes) may hold; undefined where no list is, or one that may be of any length. */
 export function mostItems(path: string, root: Schema = jobSchema): number | undefined {
@@ -192,7 +179,7 @@ const fieldOf = (path: string, root: Schema): FieldInfo | undefined => {
   const said = schema && words.get(schema);
   return said && { path, ...said };
 };
-const fieldOfJob = remembered((path) => fieldOf(path, jobSchema));
+const fieldOfJob = onceForText((path) => fieldOf(path, jobSchema));
 
 /** The fields of the item with this key in a list of the job, their paths made out; with `*` for the key those of any item. */
 export const itemFields = (list: string, id: string): readonly FieldInfo[] =>

@@ -1,7 +1,8 @@
 import { berthed, overlap } from './berths.ts';
 import { brokenUnderWords } from './broken-lines.ts';
 import { dimensionParts } from './dimension.ts';
-import type { Label, Mark, NoteMark, PathMark, Primitive, Stroke, Text } from './drawing.ts';
+import type { DimensionMark, Label, Mark, NoteMark, PathMark, Primitive, Stroke, Text } from './drawing.ts';
+import { once } from './once.ts';
 import { bounds, joinBounds } from './shape/bounds.ts';
 import { hatch } from './shape/hatch.ts';
 import { translate } from './shape/transform.ts';
@@ -42,7 +43,7 @@ export const sayWith =
       .join('');
   };
 
-const pathParts = (mark: PathMark, em: number): Stroke[] => {
+const pathParts = once((mark: PathMark, em: number): readonly Stroke[] => {
   const { hatch: hatching, kind: _, ...rest } = mark;
   const outline: Stroke = { kind: 'stroke', ...rest };
   if (!hatching) return [outline];
@@ -62,7 +63,11 @@ const pathParts = (mark: PathMark, em: number): Stroke[] => {
       }),
     ),
   ];
-};
+});
+
+const sizedParts = once((mark: DimensionMark, em: number, say: LayOut['say']) =>
+  dimensionParts(mark, say(mark.label), em),
+);
 
 const noteText = (mark: NoteMark, { em, say }: LayOut): Text => ({
   kind: 'text',
@@ -76,6 +81,8 @@ const noteText = (mark: NoteMark, { em, say }: LayOut): Text => ({
   ...(mark.jobPath !== undefined && { jobPath: mark.jobPath }),
   ...(mark.alternative !== undefined && { alternative: mark.alternative }),
 });
+
+const fixedText = once((mark: NoteMark, em: number, say: LayOut['say']) => noteText(mark, { em, say }));
 
 /** The text raised row by row until it clears every one placed before it. */
 const raise = (text: Text, placed: readonly Text[], em: number): Text => {
@@ -96,8 +103,8 @@ export const layOut = (marks: readonly Mark[], options: LayOut): Primitive[] => 
   const laid = marks.map((mark): readonly Primitive[] | NoteMark => {
     if (mark.kind === 'note' && (mark.roams || mark.or)) return mark;
     if (mark.kind === 'path') return pathParts(mark, options.em);
-    if (mark.kind === 'dimension') return dimensionParts(mark, options.say(mark.label), options.em);
-    const text = noteText(mark, options);
+    if (mark.kind === 'dimension') return sizedParts(mark, options.em, options.say);
+    const text = fixedText(mark, options.em, options.say);
     if (mark.stagger === undefined) return [text];
     const group = groups.get(mark.stagger) ?? [];
     const raised = raise(text, group, options.em);
@@ -113,12 +120,14 @@ export const movedPrimitives = (
   dx: number,
   dy: number,
   prefix: string,
-): readonly Primitive[] =>
-  primitives.map((p) =>
+): readonly Primitive[] => primitives.map((p) => movedPrimitive(p, dx, dy, prefix));
+
+const movedPrimitive = once(
+  (p: Primitive, dx: number, dy: number, prefix: string): Primitive =>
     p.kind === 'stroke'
       ? { ...p, id: prefix + p.id, path: translate(p.path, dx, dy) }
       : { ...p, id: prefix + p.id, at: { x: p.at.x + dx, y: p.at.y + dy } },
-  );
+);
 
 /** The upright box (mm) around all that is drawn, texts included, line widths left out. Throws RangeError when nothing is drawn. */
 export const boundsOfPrimitives = (primitives: readonly Primitive[]): Bounds => {

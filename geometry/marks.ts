@@ -1,4 +1,5 @@
 import type { Berth, DimensionMark, Label, Mark, NoteMark, PathMark, Quantity } from './drawing.ts';
+import { once } from './once.ts';
 import { polyline } from './shape/path.ts';
 import { mirrorX, translate } from './shape/transform.ts';
 import type { Path, Point } from './shape/types.ts';
@@ -106,7 +107,7 @@ export const mirrored = (marks: readonly Mark[]): readonly Mark[] => marks.map(m
 
 const shift = (p: Point, dx: number, dy: number): Point => ({ x: p.x + dx, y: p.y + dy });
 
-const move = (mark: Mark, dx: number, dy: number, prefix: string): Mark => {
+const move = once((mark: Mark, dx: number, dy: number, prefix: string): Mark => {
   const id = `${prefix}${mark.id}`;
   switch (mark.kind) {
     case 'path':
@@ -141,7 +142,7 @@ const move = (mark: Mark, dx: number, dy: number, prefix: string): Mark => {
         at: { ...mark.at, base: mark.at.base + (mark.along === 'x' ? dy : dx) },
       };
   }
-};
+});
 
 /** The same marks moved, mm, their ids put under `prefix`. */
 export const moved = (marks: readonly Mark[], dx: number, dy: number, prefix = ''): readonly Mark[] =>

@@ -1,4 +1,5 @@
 import { boldAdvances, boldJoined, regularAdvances, regularJoined, unitsPerEm } from './advances.ts';
+import { onceForText } from './once.ts';
 
 /*
  * Text is measured from a table of the bundled font, DejaVu Sans, so that no DOM is needed and screen, SVG and PDF agree.
@@ -102,14 +103,18 @@ const joinedWidth = (text: string, face: Face): number => {
   return ems;
 };
 
+const emsIn = (face: Face) =>
+  onceForText((text) =>
+    arabic.test(text)
+      ? joinedWidth(text, face)
+      : codesOf([...text]).reduce((ems, code) => ems + advanceOf(code, face), 0),
+  );
+const regularEms = emsIn(regular);
+const boldEms = emsIn(bolds);
+
 /** Width of a line of text at the em size given, in the same unit (mm): the sum of its advances, without kerning; Arabic letters as they join. */
-export const textWidth = (text: string, size: number, bold = false): number => {
-  const face = bold ? bolds : regular;
-  if (arabic.test(text)) return joinedWidth(text, face) * size;
-  let ems = 0;
-  for (const character of text) ems += advanceOf(character.codePointAt(0) ?? 0, face);
-  return ems * size;
-};
+export const textWidth = (text: string, size: number, bold = false): number =>
+  (bold ? boldEms : regularEms)(text) * size;
 
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 

@@ -1,7 +1,9 @@
 import type { Design } from '../design.ts';
-import type { Drawing, Label, Primitive } from '../drawing.ts';
+import type { Drawing, Label, Mark, Primitive } from '../drawing.ts';
 import { boundsOfPrimitives, layOut, movedPrimitives } from '../layout.ts';
 import { moved } from '../marks.ts';
+import { once } from '../once.ts';
+import { withSameMarks } from '../same-marks.ts';
 import type { Settled } from '../settle.ts';
 import { joinBounds } from '../shape/bounds.ts';
 import type { Bounds } from '../shape/types.ts';
@@ -27,10 +29,15 @@ export interface Sheet extends Placed {
   readonly places: Readonly<Record<ViewName, Place>>;
 }
 
+/** The marks of each view as it was drawn last: what stays the same is not worked out again. */
+const last: Partial<Record<ViewName, readonly Mark[]>> = {};
+
 /** A view with what lies over it. */
 const under = (name: ViewName, job: Settled, design: Design, over: LaidOver): Drawing => {
   const view = views[name](job, design);
-  return { ...view, marks: [...view.marks, ...over[name]] };
+  const marks = withSameMarks([...view.marks, ...over[name]], last[name] ?? []);
+  last[name] = marks;
+  return { ...view, marks };
 };
 
 /** A view by itself, its heights drawn so many times as large, and those of what lies `over` it with them; from above there are none. */
@@ -50,6 +57,12 @@ export const unplaced = (job: Settled, design: Design, heights = 1, over = nothi
   middle: stretched(under('middle', job, design, over), heights),
 });
 
+/** A view laid out by itself, and the room that it takes. */
+const laid = once((marks: readonly Mark[], em: number, say: (label: Label) => string) => {
+  const primitives = layOut(marks, { em, say });
+  return { primitives, room: boundsOfPrimitives(primitives) };
+});
+
 /**
  * Three views on one sheet, in third-angle arrangement (ISO 5456-2): from above; below it the view from the tail, on the same axis across; to the right of that the section, on the same
  * heights, drawn `heights` times as large. `em` is the text height in mm that they are laid out with, `say` the reader's units: both decide how much room the dimensions take. Each view is laid out by itself, and so
@@ -61,13 +74,10 @@ export const arranged = (
   say: (label: Label) => string,
   heights = 1,
 ): Sheet & { readonly primitives: readonly Primitive[]; readonly bounds: Bounds } => {
-  const lay = (drawing: Drawing) => {
-    const primitives = layOut(drawing.marks, { em, say });
-    return { primitives, room: boundsOfPrimitives(primitives) };
-  };
-  const laid = { above: lay(from.above), tail: lay(from.tail), middle: lay(from.middle) };
-  const down = laid.above.room.maxY - Math.min(laid.tail.room.minY, laid.middle.room.minY) + 1.2 * em;
-  const right = laid.tail.room.maxX - laid.middle.room.minX + 2 * em;
+  const lay = (drawing: Drawing) => laid(drawing.marks, em, say);
+  const laidOut = { above: lay(from.above), tail: lay(from.tail), middle: lay(from.middle) };
+  const down = laidOut.above.room.maxY - Math.min(laidOut.tail.room.minY, laidOut.middle.room.minY) + 1.2 * em;
+  const right = laidOut.tail.room.maxX - laidOut.middle.room.minX + 2 * em;
   const place = (
     x: number,
     y: number,
@@ -80,9 +90,9 @@ export const arranged = (
     room: { minX: minX + x, minY: minY + y, maxX: maxX + x, maxY: maxY + y },
   });
   const places = {
-    above: place(0, 0, 1, laid.above.room),
-    tail: place(0, down, heights, laid.tail.room),
-    middle: place(right, down, heights, laid.middle.room),
+    above: place(0, 0, 1, laidOut.above.room),
+    tail: place(0, down, heights, laidOut.tail.room),
+    middle: place(right, down, heights, laidOut.middle.room),
   };
   return {
     id: 'drawing',
@@ -90,9 +100,9 @@ export const arranged = (
     places,
     bounds: joinBounds(joinBounds(places.above.room, places.tail.room), places.middle.room),
     primitives: [
-      ...movedPrimitives(laid.above.primitives, 0, 0, 'above.'),
-      ...movedPrimitives(laid.tail.primitives, 0, down, 'tail.'),
-      ...movedPrimitives(laid.middle.primitives, right, down, 'middle.'),
+      ...movedPrimitives(laidOut.above.primitives, 0, 0, 'above.'),
+      ...movedPrimitives(laidOut.tail.primitives, 0, down, 'tail.'),
+      ...movedPrimitives(laidOut.middle.primitives, right, down, 'middle.'),
     ],
     marks: [
       ...moved(from.above.marks, 0, 0, 'above.'),

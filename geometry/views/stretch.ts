@@ -1,4 +1,5 @@
 import type { Berth, Drawing, Mark, NoteMark } from '../drawing.ts';
+import { once } from '../once.ts';
 import { arcCubics } from '../shape/arc-cubics.ts';
 import type { Path, Point, Segment } from '../shape/types.ts';
 
@@ -49,7 +50,7 @@ const stretchNote = (mark: NoteMark, factor: number): NoteMark => ({
   }),
 });
 
-const stretchMark = (mark: Mark, factor: number): Mark => {
+const stretchMark = once((mark: Mark, factor: number): Mark => {
   switch (mark.kind) {
     case 'path':
       return {
@@ -69,8 +70,10 @@ const stretchMark = (mark: Mark, factor: number): Mark => {
         ...(mark.along === 'x' && { at: { ...mark.at, base: mark.at.base * factor } }),
       };
   }
-};
+});
+
+const stretchMarks = once((marks: readonly Mark[], factor: number) => marks.map((mark) => stretchMark(mark, factor)));
 
 /** A view of heights with its heights drawn so many times as large; its title says so. With 1 it is the drawing itself. */
 export const stretched = (drawing: Drawing, factor: number): Drawing =>
-  factor === 1 ? drawing : { ...drawing, marks: drawing.marks.map((mark) => stretchMark(mark, factor)) };
+  factor === 1 ? drawing : { ...drawing, marks: stretchMarks(drawing.marks, factor) };

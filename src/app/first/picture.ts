@@ -3,7 +3,7 @@ import { pathData } from '../../../geometry/path-data.ts';
 import { firstWords as words } from '../first-words.ts';
 import type { Fitted } from '../sheet/fit.ts';
 import type { PictureName } from '../sheet/laying.ts';
-import { classOf, dashOf, edge, round, widthOf } from '../sheet/pen.ts';
+import { classOf, dashOf, edge, round, turnAbout, widthOf } from '../sheet/pen.ts';
 import { element, text } from './markup.ts';
 
 const primitive = (p: Primitive): string => {
@@ -26,7 +26,7 @@ const primitive = (p: Primitive): string => {
       'text-anchor': p.anchor,
       'font-weight': p.bold ? 700 : 400,
       'stroke-width': size * edge,
-      transform: p.turn === 0 ? undefined : `rotate(${p.turn} ${x} ${y})`,
+      transform: p.turn === 0 ? undefined : turnAbout(p.turn, x, y),
     },
     text(p.text),
   );

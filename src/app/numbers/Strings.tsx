@@ -3,7 +3,11 @@ import { applies, type FieldInfo, fieldAt, stringFields } from '../../../geometr
 import { type StringSetId, stringSets, withSet } from '../../../geometry/instrument/sets.ts';
 import { type Job, stringCount } from '../../../geometry/job.ts';
 import { formatQuantity } from '../../../geometry/units.ts';
+
 import { showAsRead } from '../decimal.ts';
+
+import { Resting } from '../Resting.tsx';
+
 import { heads } from '../skips/heads.ts';
 import { SkipOn } from '../skips/SkipOn.tsx';
 import type { Side } from '../strings.ts';
@@ -161,25 +165,27 @@ export const Strings = () => {
       <SkipOn next={heads.setUp} />
       <Sets />
       <Setbacks />
-      <section className="scroll" aria-label={words.strings.scroll}>
-        <table>
-          <thead>
-            <tr>
-              {columns.map(({ key, title, unit }) => (
-                <th key={key} scope="col">
-                  {title} {unit && <small>{unit}</small>}
-                </th>
+      <Resting>
+        <section className="scroll" aria-label={words.strings.scroll}>
+          <table>
+            <thead>
+              <tr>
+                {columns.map(({ key, title, unit }) => (
+                  <th key={key} scope="col">
+                    {title} {unit && <small>{unit}</small>}
+                  </th>
+                ))}
+                <td />
+              </tr>
+            </thead>
+            <tbody>
+              {list.map(({ id, name }) => (
+                <Row key={id} id={id} name={name} canGo={!isLeast} />
               ))}
-              <td />
-            </tr>
-          </thead>
-          <tbody>
-            {list.map(({ id, name }) => (
-              <Row key={id} id={id} name={name} canGo={!isLeast} />
-            ))}
-          </tbody>
-        </table>
-      </section>
+            </tbody>
+          </table>
+        </section>
+      </Resting>
       <p className="add">
         <button type="button" disabled={isFull} onClick={() => add('bass')}>
           {words.strings.addBass}

@@ -5,7 +5,7 @@ import { firstWords as words } from '../first-words.ts';
 import type { Built } from '../store.ts';
 import { useParts } from '../use-parts.ts';
 import type { Fitted } from './fit.ts';
-import { Primitives } from './Primitives.tsx';
+import { MovingPrimitives } from './MovingPrimitives.tsx';
 
 interface PictureProps {
   readonly name: string;
@@ -25,6 +25,7 @@ interface PictureProps {
 /** A drawing laid out for the screen, with its equivalent in words, and what can be typed and dragged on it. */
 export const Picture = ({ name, fitted, title, says, focus, built, hasHands, onHold, onTyping }: PictureProps) => {
   const svg = useRef<SVGSVGElement>(null);
+  const drawn = useRef<SVGGElement>(null);
   const [typing, setTyping] = useState<{ readonly path: string; readonly over: string } | undefined>();
   const parts = useParts();
   const isTyping = typing !== undefined;
@@ -49,10 +50,10 @@ export const Picture = ({ name, fitted, title, says, focus, built, hasHands, onH
         viewBox={`${view.left} ${view.top} ${view.width} ${view.height}`}
       >
         {/* biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: nothing in it is pressed */}
-        <g role="img" aria-labelledby={`${name}-title ${name}-says`}>
+        <g ref={drawn} role="img" aria-labelledby={`${name}-title ${name}-says`}>
           <title id={`${name}-title`}>{title}</title>
           <desc id={`${name}-says`}>{says}</desc>
-          <Primitives primitives={primitives} isLit={isLit} />
+          <MovingPrimitives primitives={primitives} isLit={isLit} box={drawn} />
         </g>
         {parts && hasHands && (
           <parts.Hands

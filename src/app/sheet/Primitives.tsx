@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import type { Primitive, Text } from '../../../geometry/drawing.ts';
 import { pathData } from '../../../geometry/path-data.ts';
-import { classOf, dashOf, edge, round, widthOf } from './pen.ts';
+import { classOf, dashOf, edge, round, turnAbout, widthOf } from './pen.ts';
 
 interface Drawn {
   readonly lit: boolean;
@@ -52,7 +52,7 @@ const TextLine = memo(
       textAnchor={anchor}
       fontWeight={bold ? 700 : 400}
       strokeWidth={size * edge}
-      transform={turn === 0 ? undefined : `rotate(${turn} ${x} ${y})`}
+      transform={turn === 0 ? undefined : turnAbout(turn, x, y)}
       className={lit ? 'lit' : undefined}
       data-alternative={alternative}
     >

@@ -1,4 +1,6 @@
 import { sayWith } from '../../../geometry/layout.ts';
+import { once } from '../../../geometry/once.ts';
+import type { ShowUnits } from '../../../geometry/units.ts';
 import { arranged, unplaced, type ViewName, viewAlone, views } from '../../../geometry/views/index.ts';
 import { nothingOver } from '../../../geometry/views/laid-over.ts';
 import type { Built } from '../store.ts';
@@ -13,6 +15,8 @@ export const mostHeights = 10;
 
 export const viewNames = Object.keys(views) as readonly ViewName[];
 
+const sayIn = once((show: ShowUnits) => sayWith(show));
+
 /** How a picture is laid out with the alternatives over it, but for the room that it has: heights so many times as large, texts so many px high. */
 export const layingOf = (
   name: PictureName,
@@ -21,7 +25,7 @@ export const layingOf = (
   text: number,
   others = nothingOver,
 ): Omit<Fit, 'room' | 'seed'> => {
-  const say = sayWith(job.show);
+  const say = sayIn(job.show);
   if (name === 'three') {
     const from = unplaced(job, design, heights, others);
     return { draw: (em) => arranged(from, em, say, heights), say, text };

@@ -26,3 +26,6 @@ export const round = (value: number): number => Number(value.toFixed(4));
 
 /** How wide the edge of paper round a text is, as a part of its size. */
 export const edge = 0.28;
+
+/** How a text stands turned, degrees, about its place. */
+export const turnAbout = (turn: number, x: number, y: number): string => `rotate(${turn} ${x} ${y})`;
