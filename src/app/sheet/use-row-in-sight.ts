@@ -20,11 +20,12 @@ const show = (path: string) => {
 export const useRowInSight = () => {
   const pointed = useBenchState((state) => state.pointed);
   const focus = useBenchState((state) => state.focus);
+  const held = useBenchState((state) => state.held);
   useEffect(() => {
     const isOnSheet = document.activeElement?.closest('.sheet') != null;
-    const path = pointed ?? (isOnSheet ? focus : undefined);
+    const path = held ?? pointed ?? (isOnSheet ? focus : undefined);
     if (path === undefined) return;
-    const timer = setTimeout(() => show(path), pointed === undefined ? 0 : rest);
+    const timer = setTimeout(() => show(path), held === undefined && pointed !== undefined ? rest : 0);
     return () => clearTimeout(timer);
-  }, [pointed, focus]);
+  }, [pointed, focus, held]);
 };
