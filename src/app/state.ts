@@ -1,5 +1,6 @@
 import type { Design } from '../../geometry/design.ts';
 import type { Job } from '../../geometry/job.ts';
+import type { Problem } from '../../geometry/problem.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import type { Solved } from '../../geometry/solve.ts';
 import type { Decimals } from './decimal.ts';
@@ -68,11 +69,21 @@ export interface State {
   readonly pointed: string | undefined;
   /** The path of the number that a hand holds on the drawing and has not let go of: what takes time waits for it. */
   readonly held: string | undefined;
+  /** What kept the number that was dragged or stepped last from going on. */
+  readonly barred: Barred | undefined;
   readonly notices: readonly Notice[];
   /** Whether the drawer with the numbers is open, where there is one. */
   readonly isDrawerOpen: boolean;
   /** Which parts of the page that can be folded the person has opened or closed, by their keys. */
   readonly folds: Readonly<Record<string, boolean>>;
+}
+
+/** A number that went as far as it can be built: farther, this is in the way. */
+export interface Barred {
+  readonly path: string;
+  /** It holds for this job only. */
+  readonly job: Job;
+  readonly problem: Problem;
 }
 
 /** What the bench begins with. */
@@ -99,6 +110,7 @@ export const untouched = {
   lastFocus: undefined,
   pointed: undefined,
   held: undefined,
+  barred: undefined,
   notices: [],
   isDrawerOpen: false,
   folds: {},

@@ -11,9 +11,11 @@ import { applyChanges, type Change, isSame } from '../../geometry/changes.ts';
 import { applies, fieldAt, getAt, setAt } from '../../geometry/fields.ts';
 import { type Job, stringCount } from '../../geometry/job.ts';
 import { type ReadJob, readJob } from '../../geometry/job-file.ts';
+import type { Problem } from '../../geometry/problem.ts';
 import { formatQuantity } from '../../geometry/units.ts';
 import { begin, settle } from './begin.ts';
 import { type Decimals, showAsRead } from './decimal.ts';
+import { inShort } from './in-short.ts';
 import { freshId } from './keep/fresh-id.ts';
 import { isFull, type ListPath, type Values, withItem, withoutItem } from './numbers/lists.ts';
 import { standsFor } from './numbers/stands-for.ts';
@@ -25,6 +27,12 @@ import { readField, stands } from './typing.ts';
 import { words } from './words.ts';
 
 export type { Beginning, Built, Draft, Notice, State, Step } from './state.ts';
+
+/** A value and the field that it goes into. */
+export interface PathValue {
+  readonly path: string;
+  readonly value: number | string;
+}
 
 const sameJob = (a: Job, b: Job | undefined): boolean => b !== undefined && isSame(a, b);
 
@@ -41,11 +49,19 @@ export const createBench = (beginning: Beginning) => {
   const { getState: get, setState: set } = store;
 
   /** A change of the job, as one step from how all stood before. */
-  const change = (job: Job, path: string, name: string, drafts = get().drafts, from: Omit<Entry, 'path'> = get()) => {
+  const change = (
+    job: Job,
+    path: string,
+    name: string,
+    drafts = get().drafts,
+    from: Omit<Entry, 'path'> = get(),
+    settled?: ReturnType<typeof settle>,
+  ) => {
     const { job: before, isFresh, solved, built, past, future } = from;
     if (sameJob(job, before)) return set({ job: before, isFresh, solved, built, past, future, drafts });
     const step = { name, path, id: get().id, isFresh, job: before, built };
-    set({ ...settle(job, built, get().decimals), isFresh: false, past: [...past, step], future: [], drafts });
+    const made = settled ?? settle(job, built, get().decimals);
+    set({ ...made, isFresh: false, past: [...past, step], future: [], drafts });
   };
 
   /** So many steps on, or back where it is negative, as far as there are any; what lies between is passed over. */
@@ -124,16 +140,26 @@ export const createBench = (beginning: Beginning) => {
       set({ held: path, entry: entry?.path === path ? entry : { path, job, isFresh, solved, built, past, future } });
     },
 
-    /** Values dragged on the drawing, or gone to by its keys; those of one grip belong together and go by its path. */
-    drag(path: string, values: readonly { readonly path: string; readonly value: number | string }[], name: string) {
-      const { drafts, entry: begun, job, isFresh, solved, built, past, future } = get();
+    /**
+     * Values dragged on the drawing, or gone to by its keys; those of one grip belong together and go by its path. From what can be built none goes to what cannot: it stays, and what is in the
+     * way is given back. From what cannot be built it goes anywhere.
+     */
+    drag(path: string, values: readonly PathValue[], name: string): Problem | undefined {
+      const { drafts, entry: begun, job, isFresh, solved, built, past, future, decimals } = get();
       const entry = begun?.path === path ? begun : { path, job, isFresh, solved, built, past, future };
       const dragged = values.reduce((so, { path: at, value }) => setAt(so, at, value), entry.job);
       const left = values.reduce((so, { path: at }) => (Object.hasOwn(so, at) ? without(so, at) : so), drafts);
+      const made = settle(dragged, built, decimals);
+      if (solved.ok && !made.solved.ok) return made.solved.problems[0];
       set({ entry });
-      change(dragged, path, name, left, entry);
-      // The drawing stays as the hand last had it.
-      if (!get().solved.ok) set({ built });
+      change(dragged, path, name, left, entry, made);
+      return undefined;
+    },
+
+    /** What kept the number from being dragged or stepped on; nothing did, where it is left out. */
+    bar(path: string, problem: Problem | undefined) {
+      const { job, barred } = get();
+      if (problem !== undefined || barred !== undefined) set({ barred: problem && { path, job, problem } });
     },
 
     letGo() {
@@ -156,7 +182,7 @@ export const createBench = (beginning: Beginning) => {
     },
 
     /** Several values at once, as one step. */
-    putAll(changes: readonly { readonly path: string; readonly value: number | string }[], name: string) {
+    putAll(changes: readonly PathValue[], name: string) {
       const { job, drafts } = get();
       const changed = changes.reduce((so, { path, value }) => setAt(so, path, value), job);
       const left = Object.fromEntries(Object.entries(drafts).filter(([path]) => !changes.some((c) => c.path === path)));
@@ -397,6 +423,10 @@ export const createBench = (beginning: Beginning) => {
 };
 
 export type Bench = ReturnType<typeof createBench>;
+
+/** What keeps a number of this job from going on, in the first of its sentences; undefined where nothing did. */
+export const barOf = ({ barred, job }: Pick<State, 'barred' | 'job'>, path: string | undefined): string | undefined =>
+  barred !== undefined && barred.job === job && barred.path === path ? inShort(barred.problem) : undefined;
 
 /** The fields that hold a text which cannot be used, each by its name and with the value that stands in the job instead. */
 export const refusedFields = ({

@@ -455,7 +455,9 @@ export const words = {
         .join(' '),
     toldNotBuilt: (number: string) => `${number}: cannot be built so; the drawing stays.`,
     atLimit: 'as far as it may go',
-    notBuilt: 'cannot be built so',
+    /** Where a number goes no farther: what is in the way of a step more. */
+    barred: (why: string) => `No farther can be built. ${why}`,
+    notBuilt: (why: string) => `Cannot be built so. ${why}`,
     keys: 'Drag it; with Shift or Alt it goes free of steps. Arrow keys move it a step, with Shift a large one, with Alt a fine one. Enter: type. Escape: put back.',
   },
 

@@ -3,10 +3,13 @@ import { type FieldInfo, fieldAt, getAt } from '../../geometry/fields.ts';
 import { figureAt } from '../../geometry/figures/index.ts';
 import { formatQuantity, parseQuantity, unitFor } from '../../geometry/units.ts';
 import { views } from '../../geometry/views/index.ts';
+import { inShort } from '../../src/app/in-short.ts';
+import { asFarAs } from '../../src/app/sheet/grips/as-far-as.ts';
 import { snapped, stepped, stopped } from '../../src/app/sheet/grips/step.ts';
 import { tellStep } from '../../src/app/sheet/Told.tsx';
 import { askable } from '../../src/app/sheet/typed/askable.ts';
 import { typable } from '../../src/app/sheet/typed/typable.ts';
+import { barOf } from '../../src/app/store.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { built } from '../solved.ts';
 import { demoBench, starterJob } from './bench.ts';
@@ -67,20 +70,55 @@ describe('a drag', () => {
     expect(bench.getState().past).toEqual([]);
   });
 
-  it('keeps the drawing that the hand had last where it goes on to what cannot be built', () => {
+  it('stays at what could be built last where it goes on to what cannot, says why, and goes on from there', () => {
     const bench = demoBench();
     const depth = 'bridge.wingDepth';
     bench.hold(depth);
     bench.drag(depth, [{ path: depth, value: 26 }], 'Depth at the tips');
-    const last = bench.getState().built;
-    expect(last?.job.bridge.wingDepth).toBe(26);
+    const last = bench.getState();
+    expect(last.built?.job.bridge.wingDepth).toBe(26);
     // Deeper than the bridge itself.
-    bench.drag(depth, [{ path: depth, value: 60 }], 'Depth at the tips');
-    expect(bench.getState().solved.ok).toBe(false);
-    expect(bench.getState().built).toBe(last);
+    const problem = bench.drag(depth, [{ path: depth, value: 60 }], 'Depth at the tips');
+    expect(problem?.says).toContain('60.0 mm');
+    expect(bench.getState()).toEqual(last);
+    bench.bar(depth, problem);
+    expect(barOf(bench.getState(), depth)).toBe(problem && inShort(problem));
+    expect(barOf(bench.getState(), path)).toBeUndefined();
+    bench.letGo();
+    // The next drag works at once, of this number and of any other.
+    bench.hold(path);
+    drag(bench, 157);
+    expect(bench.getState().built?.job.bridge).toMatchObject({ length: 157, wingDepth: 26 });
+    expect(barOf(bench.getState(), depth)).toBeUndefined();
     bench.letGo();
     bench.undo();
+    bench.undo();
     expect(bench.getState().built?.job.bridge.wingDepth).toBe(starterJob('heron').bridge.wingDepth);
+  });
+
+  it('goes anywhere from what was typed and cannot be built, and never back to such', () => {
+    const bench = demoBench();
+    const depth = 'bridge.wingDepth';
+    bench.put(depth, 60);
+    expect(bench.drag(depth, [{ path: depth, value: 58 }], '')).toBeUndefined();
+    expect(bench.getState().job.bridge.wingDepth).toBe(58);
+    expect(bench.drag(depth, [{ path: depth, value: 26 }], '')).toBeUndefined();
+    expect(bench.getState().solved.ok).toBe(true);
+    expect(bench.drag(depth, [{ path: depth, value: 58 }], '')).toBeDefined();
+    expect(bench.getState().job.bridge.wingDepth).toBe(26);
+  });
+
+  it('that leaps past a limit reaches it, and names what is in the way there', () => {
+    const tried: number[] = [];
+    const take = ({ x }: { readonly x: number }) => {
+      tried.push(x);
+      return x > 7.3 ? `not ${x}` : undefined;
+    };
+    const why = asFarAs({ x: 0, y: 0 }, { x: 20, y: 0 }, take);
+    const reached = Math.max(...tried.filter((x) => x <= 7.3));
+    expect(7.3 - reached).toBeLessThan(20 / 1000);
+    expect(why).toBe(`not ${Math.min(...tried.filter((x) => x > 7.3))}`);
+    expect(asFarAs({ x: 0, y: 0 }, { x: 7, y: 0 }, take)).toBeUndefined();
   });
 
   it('of a point is both its numbers in one step', () => {

@@ -70,6 +70,45 @@ it('a number is dragged with the mouse, stays under the hand, is one step to tak
   expect(await text(page, 'middle.bridge.thickness.value')).toBe('9.4');
 });
 
+it('a number that is dragged or stepped past what can be built stops there and says what is in the way; the next goes on from there', async () => {
+  const page = await openPage(desk);
+  const value = async (name: string) => Number(await field(page, name).inputValue());
+  const readout = async () => (await page.locator('.readout text').allTextContents()).join(' ');
+  const pull = async (id: string, dx: number, dy: number) => {
+    const from = await middle(page, id);
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    for (const part of [0.5, 1]) {
+      await page.mouse.move(from.x + part * dx, from.y + part * dy);
+      await drawn(page);
+    }
+    return from;
+  };
+  const slot = await pull('above.slot.length', 160, 0);
+  // Its end has gone with the hand as far as it can, and the hand reads why.
+  expect((await middle(page, 'above.slot.length')).x).toBeGreaterThan(slot.x + 8);
+  const read = await readout();
+  await page.mouse.up();
+  const longest = await value('Slot length');
+  // The demo's deck is 86 mm wide: the slot reaches to its shoulders, and one step more would not fit.
+  expect(longest).toBe(86);
+  expect(read).toMatch(/^Slot length: 86\.0 mm No farther can be built\. .* 86\.1 mm .* 86\.0 mm wide/);
+  expect(await page.locator('.problems').count()).toBe(0);
+  await page.waitForFunction(() => /No farther/.test(document.querySelector('[data-told]')?.textContent ?? ''));
+  expect(await page.locator('[data-told]').textContent()).toMatch(/^Slot length .* mm: .* No farther can be built\. /);
+  // A step more by the keys stays too.
+  await page.keyboard.press('ArrowRight');
+  expect(await value('Slot length')).toBe(longest);
+
+  const depth = await value('Depth');
+  await pull('above.depth', 0, 12);
+  await page.mouse.up();
+  expect(await value('Depth')).toBeGreaterThan(depth);
+  await pull('above.slot.length', -20, 0);
+  await page.mouse.up();
+  expect(await value('Slot length')).toBeLessThan(longest);
+});
+
 it('a number is dragged by a finger without the page being scrolled; beside it the finger scrolls the page', async () => {
   const page = await openPage(phone);
   const cdp = await page.context().newCDPSession(page);

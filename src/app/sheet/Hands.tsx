@@ -4,7 +4,8 @@ import { benchOrder, fieldAt, getAt } from '../../../geometry/fields.ts';
 import { type Grip, gripsOf, putOnSheet } from '../../../geometry/views/grips/index.ts';
 import type { ViewName } from '../../../geometry/views/index.ts';
 import { jobAsRead } from '../decimal.ts';
-import type { Built } from '../store.ts';
+import { inShort } from '../in-short.ts';
+import { type Built, barOf } from '../store.ts';
 import { fieldTitle } from '../strings.ts';
 import { stands } from '../typing.ts';
 import { useBenchState } from '../use-bench.ts';
@@ -53,14 +54,20 @@ interface Active {
 /** What is read beside the grip in hand: its number's name and value, and what keeps it there. */
 const useLines = (grip: Grip | undefined, isStopped: boolean): readonly string[] => {
   const job = useBenchState(jobAsRead);
-  const isBuilt = useBenchState(({ solved }) => solved.ok);
+  const bar = useBenchState((state) => barOf(state, grip?.jobPath));
+  const problem = useBenchState(({ solved }) => (solved.ok ? undefined : solved.problems[0]));
   if (grip === undefined) return [];
   const pulls = [grip, ...(grip.also ? [grip.also] : [])];
   const values = pulls.flatMap(({ jobPath }) => {
     const field = fieldAt(jobPath);
     return field ? [`${fieldTitle(job, jobPath)}: ${stands(field, getAt(job, jobPath), job.show)}`] : [];
   });
-  return [...values, ...(isStopped ? [words.hands.atLimit] : []), ...(isBuilt ? [] : [words.hands.notBuilt])];
+  return [
+    ...values,
+    ...(isStopped ? [words.hands.atLimit] : []),
+    ...(bar === undefined ? [] : [words.hands.barred(bar)]),
+    ...(problem === undefined ? [] : [words.hands.notBuilt(inShort(problem))]),
+  ];
 };
 
 /** What can be typed into and dragged on a drawing, in the order of the bench. */

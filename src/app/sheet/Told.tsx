@@ -5,6 +5,7 @@ import { formatQuantity } from '../../../geometry/units.ts';
 import { showAsRead } from '../decimal.ts';
 import { findingsOf } from '../findings/findings-of.ts';
 import type { Built, State } from '../state.ts';
+import { barOf } from '../store.ts';
 import { fieldTitle } from '../strings.ts';
 import { stands } from '../typing.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
@@ -54,16 +55,28 @@ export const tellStep = (before: Pick<State, 'id' | 'job' | 'built' | 'past'>, n
   return words.hands.told(said, moved(before.built, built), turned(before.built, built));
 };
 
+/** What keeps the number that was dragged or stepped last from going on, behind what its step said of it, or behind the number itself. */
+const tellBar = (said: string, before: State, now: State): string => {
+  const { barred, job } = now;
+  const why = barred === before.barred ? undefined : barOf(now, barred?.path);
+  if (barred === undefined || why === undefined) return said;
+  const field = fieldAt(barred.path);
+  const value = field && stands(field, getAt(job, barred.path), showAsRead(now));
+  const number = said || `${words.hands.now(fieldTitle(job, barred.path), value ?? '')}.`;
+  return `${number} ${words.hands.barred(why)}`;
+};
+
 /** Says what a change did once it rests, for who does not see the drawing; nothing on the way, and nothing while a text is refused. */
 export const Told = () => {
   const bench = useBench();
   const job = useStill((state) => state.job);
+  const barred = useStill((state) => state.barred);
   const isHeld = useBenchState(({ held }) => held !== undefined);
   const [before, setBefore] = useState(() => bench.getState());
   const [says, setSays] = useState('');
   const tell = useEffectEvent(() => {
     const now = bench.getState();
-    setSays(tellStep(before, now));
+    setSays(tellBar(tellStep(before, now), before, now));
     setBefore(now);
   });
   // biome-ignore lint/correctness/useExhaustiveDependencies: each change puts it off
@@ -71,7 +84,7 @@ export const Told = () => {
     if (isHeld) return;
     const timer = setTimeout(tell, rest);
     return () => clearTimeout(timer);
-  }, [job, isHeld]);
+  }, [job, barred, isHeld]);
   return (
     <p className="unseen" role="status" data-told>
       {says}

@@ -1,6 +1,7 @@
 import { type KeyboardEvent, memo, type PointerEvent, useEffect, useRef } from 'react';
 import { inRow } from '../../../../geometry/enumerate.ts';
 import { type FieldInfo, fieldAt, getAt } from '../../../../geometry/fields.ts';
+import type { Problem } from '../../../../geometry/problem.ts';
 import type { Point } from '../../../../geometry/shape/types.ts';
 import type { Grip, Pull } from '../../../../geometry/views/grips/index.ts';
 import { showAsRead } from '../../decimal.ts';
@@ -9,6 +10,7 @@ import { stands } from '../../typing.ts';
 import { useBench, useBenchState } from '../../use-bench.ts';
 import { words } from '../../words.ts';
 import { nearestSpot, press } from '../typed/press.ts';
+import { asFarAs } from './as-far-as.ts';
 import { type Stride, snapped, startOf, stepped, stopped } from './step.ts';
 
 /** A hand that trembles has not dragged yet, px. */
@@ -33,11 +35,21 @@ const pullsOf = (grip: Grip): readonly (Pull & { readonly field: FieldInfo })[] 
     return field ? [{ jobPath: pull.jobPath, value: pull.value, field }] : [];
   });
 
+/** A number of a grip, and where it is dragged or stepped to. */
+interface Pulled {
+  readonly field: FieldInfo;
+  readonly value: number;
+}
+
 /** A drag under way: the grip as it was taken hold of, where the pointer was, and px per mm. */
 interface Drag {
   readonly grip: Grip;
   readonly from: Point;
   readonly scale: Point;
+  /** Where it was drawn last. */
+  reached: Point;
+  /** What was in the way, by the values that were not taken. */
+  readonly refused: Map<string, Problem>;
   isMoving: boolean;
   frame: number | undefined;
   /** Heeds no other finger any more. */
@@ -101,13 +113,19 @@ export const Handle = memo(
     const there = useBenchState(({ job }) => getAt(job, jobPath));
     const value = typeof there === 'number' ? there : first && startOf(first, drawn.value(at));
 
-    const put = (values: readonly { readonly field: FieldInfo; readonly value: number }[]) => {
+    /** Puts values in, stopped at their fields' limits; gives what is in the way where they cannot be built. */
+    const put = (values: readonly Pulled[], refused?: Map<string, Problem>): Problem | undefined => {
       const held = values.map(({ field, value }) => ({ path: field.path, value: stopped(field, value) }));
       onActive(
         true,
         values.some(({ value }, k) => held[k]?.value !== value),
       );
-      bench.drag(jobPath, held, name);
+      const key = held.map(({ value }) => value).join();
+      const known = refused?.get(key);
+      if (known !== undefined) return known;
+      const problem = bench.drag(jobPath, held, name);
+      if (problem !== undefined) refused?.set(key, problem);
+      return problem;
     };
 
     const follow = () => {
@@ -119,12 +137,16 @@ export const Handle = memo(
         x: hand.grip.at.x + (hand.to.x - hand.from.x) / hand.scale.x,
         y: hand.grip.at.y + (hand.to.y - hand.from.y) / hand.scale.y,
       };
-      put(
-        pullsOf(hand.grip).map(({ field, value }) => {
-          const free = value(to);
+      const problem = asFarAs(hand.reached, to, (at) => {
+        const values = pullsOf(hand.grip).map(({ field, value }) => {
+          const free = value(at);
           return { field, value: hand.isFree ? free : snapped(field, free, show) };
-        }),
-      );
+        });
+        const here = put(values, hand.refused);
+        if (here === undefined) hand.reached = at;
+        return here;
+      });
+      bench.bar(jobPath, problem);
     };
 
     // A finger on a grip drags it; beside it the page is scrolled. Browsers do not heed `touch-action` inside an SVG.
@@ -170,6 +192,8 @@ export const Handle = memo(
       drag.current = {
         alone: () => window.removeEventListener('pointerdown', onOther, true),
         grip: now(),
+        reached: now().at,
+        refused: new Map(),
         from: start,
         to: start,
         scale: { x: matrix.a, y: matrix.d },
@@ -247,15 +271,14 @@ export const Handle = memo(
       };
       const stride: Stride = shiftKey || key.startsWith('Page') ? 'large' : altKey ? 'fine' : 'usual';
       const way = pull && wayOf(key, pull);
-      put(
-        pulls.map((one) => {
-          const value = stand(one);
-          return {
-            field: one.field,
-            value: one === pull && way ? stepped(one.field, value, way, stride, typed.show) : value,
-          };
-        }),
-      );
+      const values = pulls.map((one) => {
+        const value = stand(one);
+        return {
+          field: one.field,
+          value: one === pull && way ? stepped(one.field, value, way, stride, typed.show) : value,
+        };
+      });
+      bench.bar(jobPath, put(values));
     };
 
     const turn = axis ? (Math.atan2(axis.y, axis.x) * 180) / Math.PI : 0;

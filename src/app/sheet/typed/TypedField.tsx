@@ -2,6 +2,7 @@ import { type KeyboardEvent, useEffect, useLayoutEffect, useRef, useState } from
 import { type FieldInfo, fieldAt } from '../../../../geometry/fields.ts';
 import { unitOf } from '../../numbers/Field.tsx';
 import { helpId, useField } from '../../numbers/use-field.ts';
+import { barOf } from '../../store.ts';
 import { fieldTitle } from '../../strings.ts';
 import { useBench, useBenchState } from '../../use-bench.ts';
 import { words } from '../../words.ts';
@@ -28,7 +29,9 @@ const Typed = ({ field, over, onClose }: Over & { readonly field: FieldInfo }) =
   const box = useRef<HTMLDivElement>(null);
   const input = useRef<HTMLInputElement>(null);
   const title = useBenchState(({ job }) => fieldTitle(job, field.path));
-  const { value, settled, says, isRefused, unit, textProps, focusProps } = useField(field);
+  const bar = useBenchState((state) => barOf(state, field.path));
+  const { value, settled, says: said, isRefused, unit, textProps, focusProps } = useField(field);
+  const says = said ?? (bar && words.hands.barred(bar));
   const [place, setPlace] = useState({ left: 0, top: 0 });
   const saysId = 'typed-says';
 
@@ -62,7 +65,7 @@ const Typed = ({ field, over, onClose }: Over & { readonly field: FieldInfo }) =
     if (typeof now !== 'number') return;
     const { show } = bench.getState().job;
     const to = stepped(field, now, way, event.shiftKey ? 'large' : event.altKey ? 'fine' : 'usual', show);
-    bench.drag(field.path, [{ path: field.path, value: stopped(field, to) }], title);
+    bench.bar(field.path, bench.drag(field.path, [{ path: field.path, value: stopped(field, to) }], title));
   };
 
   /** Back to what it stands over: leaving it so closes it. */
