@@ -43,6 +43,12 @@ export const take = async ({ name, starter, ...opened }: Shot, typed?: readonly 
       () => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))),
     );
   }, room);
+  // The drawing follows its room, there where it takes all of its height, when the page has measured it.
+  if (opened.width > 1000)
+    await page.waitForFunction(() => {
+      const [paper, glass] = ['.paper', '.glass'].map((name) => document.querySelector(name));
+      return paper?.clientHeight === glass?.clientHeight;
+    });
   const pictures: Record<string, Uint8Array> = {};
   // All of the sheet: three views on one, or in the narrow window one beside the other.
   for (const [n, glass] of (await page.locator('.glass').all()).entries()) {
