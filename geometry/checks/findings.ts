@@ -6,6 +6,15 @@ import { levelAt, rank, sideOf, worstFirst } from './level.ts';
 import { rangeOf } from './ranges.ts';
 import { rangeText, sayer } from './say.ts';
 
+/** What is worked out when it is first asked for. */
+const lazy = <T>(of: () => T): (() => T) => {
+  let known: { readonly value: T } | undefined;
+  return () => {
+    known ??= { value: of() };
+    return known.value;
+  };
+};
+
 const findingOf = (check: Check, job: Settled, design: Design): readonly Finding[] => {
   const { range, isOwn, kind, title } = rangeOf(job, check.id);
   const facts = worstFirst(range, check.facts(job, design));
@@ -14,14 +23,21 @@ const findingOf = (check: Check, job: Settled, design: Design): readonly Finding
   const level = levelAt(range, worst.value);
   const side = sideOf(range, worst.value);
   const say = sayer(range, kind, job.show);
+  // A number that is dragged makes all findings anew many times a second; few of them are read.
+  const says = lazy(() => check.says({ worst, level, facts, range, say, job, design }));
+  const inWords = lazy(() => rangeText(range, kind, job.show, isOwn));
   return [
     {
       check: check.id,
       title,
       level,
-      says: check.says({ worst, level, facts, range, say, job, design }),
+      get says() {
+        return says();
+      },
       means: (side && check.means[side]) ?? '',
-      range: rangeText(range, kind, job.show, isOwn),
+      get range() {
+        return inWords();
+      },
       source: isOwn ? 'set for this job' : 'common practice, from memory',
       isOwnRange: isOwn,
       path: check.path,

@@ -1,8 +1,9 @@
-import { useCallback, useRef, useState } from 'react';
+import { type ComponentProps, useCallback, useRef, useState } from 'react';
 import type { Finding, Level } from '../../../geometry/checks/check.ts';
 import type { CheckId } from '../../../geometry/checks/ranges.ts';
 import { jobAsRead } from '../decimal.ts';
 import { neckOf } from '../outcome/neck-of.ts';
+import { Resting } from '../Resting.tsx';
 import { Refused } from '../sheet/Refused.tsx';
 import { useStill } from '../sheet/use-still.ts';
 import { heads } from '../skips/heads.ts';
@@ -11,7 +12,7 @@ import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { findingsOf } from './findings-of.ts';
 import { Item } from './Item.tsx';
-import { useAdvice } from './use-advice.ts';
+import { type Advised, useAdvice } from './use-advice.ts';
 
 const says = words.findings;
 
@@ -20,6 +21,31 @@ const ofLevel = (findings: readonly Finding[], level: Level) => findings.filter(
 const listOf = ({ level }: Finding) => (level === 'right' ? 'right' : 'open');
 
 const none: readonly Finding[] = [];
+
+interface ItemsProps extends Pick<ComponentProps<typeof Item>, 'isStale' | 'isHeld' | 'onRange' | 'onDone'> {
+  readonly list: 'right' | 'open';
+  /** The findings whose range is typed at, and the list that each stays in meanwhile. */
+  readonly ranged: Readonly<Partial<Record<CheckId, 'right' | 'open'>>>;
+  /** The order in which they stay meanwhile. */
+  readonly order: readonly CheckId[] | undefined;
+  readonly advised: Advised;
+}
+
+/** The findings of one list. */
+const Items = ({ list, ranged, order, advised, ...item }: ItemsProps) => {
+  const findings = useBenchState(({ built }) => (built === undefined ? none : findingsOf(built)));
+  return (order ? [...findings].sort((a, b) => order.indexOf(a.check) - order.indexOf(b.check)) : findings)
+    .filter((finding) => (ranged[finding.check] ?? listOf(finding)) === list)
+    .map((finding) => (
+      <Item
+        key={finding.check}
+        {...item}
+        finding={finding}
+        advice={advised.of[finding.check]}
+        isRangeOpen={ranged[finding.check] !== undefined}
+      />
+    ));
+};
 
 const List = ({ isStale }: { isStale: boolean }) => {
   const bench = useBench();
@@ -49,22 +75,16 @@ const List = ({ isStale }: { isStale: boolean }) => {
     },
     [bench, ranged, isTyped, toCounts],
   );
-  const itemsOf = (list: 'right' | 'open') =>
-    (isTyped ? [...findings].sort((a, b) => order.indexOf(a.check) - order.indexOf(b.check)) : findings)
-      .filter((finding) => (ranged[finding.check] ?? listOf(finding)) === list)
-      .map((finding) => (
-        <Item
-          key={finding.check}
-          finding={finding}
-          advice={advised.of[finding.check]}
-          isStale={isStale}
-          isHeld={isHeld}
-          isRangeOpen={ranged[finding.check] !== undefined}
-          onRange={onRange}
-          onDone={toCounts}
-        />
-      ));
-  const right = itemsOf('right');
+  const items = {
+    ranged,
+    order: isTyped ? order : undefined,
+    advised,
+    isStale,
+    isHeld,
+    onRange,
+    onDone: toCounts,
+  };
+  const hasRight = findings.some((finding) => (ranged[finding.check] ?? listOf(finding)) === 'right');
   const [wrong, doubtful, fine] = (['wrong', 'doubtful', 'right'] as const).map(
     (level) => ofLevel(findings, level).length,
   ) as [number, number, number];
@@ -73,11 +93,17 @@ const List = ({ isStale }: { isStale: boolean }) => {
       <p className="counts" ref={counts} tabIndex={-1}>
         {says.counts(wrong, doubtful, fine)}
       </p>
-      <ul className="open">{itemsOf('open')}</ul>
-      {right.length > 0 && (
+      <ul className="open">
+        <Items list="open" {...items} />
+      </ul>
+      {hasRight && (
         <details className="right">
           <summary>{says.right(fine)}</summary>
-          <ul>{right}</ul>
+          <ul>
+            <Resting>
+              <Items list="right" {...items} />
+            </Resting>
+          </ul>
         </details>
       )}
       <p className="small">{says.source}</p>

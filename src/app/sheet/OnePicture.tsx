@@ -4,9 +4,9 @@ import { useBenchState } from '../use-bench.ts';
 import { fitRoom, leastHeight, type Room } from './fit.ts';
 import { Glass, type Looked } from './Glass.tsx';
 import { layingOf, type PictureName, usualHeights } from './laying.ts';
-import { sayViews } from './says.ts';
 import type { Shown } from './shown.ts';
 import { useOthers } from './use-others.ts';
+import { useSaid } from './use-said.ts';
 
 interface Props extends Shown, Looked {
   readonly name: PictureName;
@@ -44,10 +44,8 @@ export const OnePicture = ({ name, built, room, text, heights, focus, high, onLe
   useEffect(() => {
     seed.current = fitted.scale;
   }, [fitted]);
-  const says = useMemo(() => {
-    const all = sayViews(built);
-    return name === 'three' ? Object.values(all).join(' ') : all[name];
-  }, [built, name]);
+  const all = useSaid(built);
+  const says = name === 'three' ? Object.values(all).join(' ') : all[name];
   const title = name === 'three' ? words.sheet.drawing : words.sheet[name];
   return <Glass {...looked} {...{ name, title, says, fitted, laying, focus, built }} high={high} />;
 };

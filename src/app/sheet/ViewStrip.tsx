@@ -6,9 +6,9 @@ import { fitRoom, type Room } from './fit.ts';
 import { Glass, type Looked } from './Glass.tsx';
 import { layingOf, viewNames as names } from './laying.ts';
 import type { Look } from './look.ts';
-import { sayViews } from './says.ts';
 import type { Shown } from './shown.ts';
 import { useOthers } from './use-others.ts';
+import { useSaid } from './use-said.ts';
 
 interface StripShown extends Shown {
   readonly room: Room;
@@ -53,7 +53,7 @@ export const ViewStrip = ({
       }),
     [built, others, room, text, heights],
   );
-  const says = useMemo(() => sayViews(built), [built]);
+  const says = useSaid(built);
 
   const setAt = (index: number) => onName(names[index] ?? shownName);
   const show = (index: number) => {
