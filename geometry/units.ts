@@ -68,7 +68,7 @@ const lengthNames: Readonly<Record<string, number>> = {
   "'": 12 * MM_PER_INCH,
 };
 
-const lengthAccepts = 'Type mm, cm, m, inches or feet, for example 2.4 mm, .093 in, 3 5/32 or 25 ft.';
+const lengthAccepts = 'Type mm, cm, m, inches or feet, for example 2.4 mm, .093 in, 3 5/32, 25 ft or 3/8 + 1/32.';
 const kinds: Readonly<Record<QuantityKind, KindWords>> = {
   length: { called: 'a length', accepts: lengthAccepts, units: lengthNames },
   radius: { called: 'a radius', accepts: lengthAccepts, units: lengthNames },
@@ -134,10 +134,50 @@ function noteFrequency(text: string): number | undefined {
   return 440 * 2 ** (above / 12);
 }
 
+/** The sign between two lengths: a plus, or a minus with a blank on either side; tight, as in 3-5/32, it is a hyphen. */
+const betweenLengths = /( ?\+ ?| - )/;
+const bareNumber = /^[+-]? ?[\d.,]+$/;
+const metric = /\d[.,]? ?(?:[cm]?m|millimetres?)$/i;
+
+/**
+ * Lengths added to each other and taken away, in one spelling, each read by `read`; undefined where there is but one. A bare number beside a length of
+ * the other system than its field’s is refused: nobody can tell what it is in.
+ */
+function readSum(
+  typed: string,
+  unit: LengthUnit,
+  read: (length: string) => Parsed,
+  refuse: (why: string) => Parsed,
+): Parsed | undefined {
+  const [, lead = '', rest = ''] = /^([+-] ?)?(.*)$/.exec(typed) ?? [];
+  const parts = rest.split(betweenLengths);
+  if (parts.length === 1) return undefined;
+  const lengths = parts.filter((_, k) => k % 2 === 0).map((part, k) => (k === 0 ? lead + part : part));
+  const ways = parts.filter((_, k) => k % 2 === 1).map((sign) => (sign === ' - ' ? -1 : 1));
+  if (lengths.some((length, k) => length === '' || (k > 0 && /^[+-]/.test(length))))
+    return refuse(`${quote(typed)} does not have one length on either side of each sign.`);
+  const bare = lengths.find((length) => bareNumber.test(length));
+  const isOther = (length: string) => !bareNumber.test(length) && metric.test(length) !== (unit === 'mm');
+  if (bare !== undefined && lengths.some(isOther))
+    return refuse(`${quote(typed)} does not say what ${bare} is in; write ${bare} mm or ${bare} in.`);
+  let total = 0;
+  for (const [k, length] of lengths.entries()) {
+    const one = read(length);
+    if (!one.ok) return one;
+    total += k === 0 ? Number(one.value) : (ways[k - 1] ?? 1) * Number(one.value);
+  }
+  // What is left of lengths that cancel out is noise.
+  return { ok: true, value: plain(Number(total.toFixed(10))) };
+}
+
+/** Fourteen digits, so that 14 in is stored as the 355.6 a person would write, without the last bits' noise; no zero has a sign. */
+const plain = (value: number): number => Number(value.toPrecision(14)) || 0;
+
 /**
  * Reads what a person typed. Returns the value in the stored unit (mm, degrees, N, Hz, mm per mm), or `word` where that is
  * allowed and typed, or else why it is refused, in words. A bare number takes `unit`; a bare fraction is inches. A comma is
- * always a decimal comma, as a point is: `1,234` is 1.234, and thousands are never separated. Ranges are not looked at here.
+ * always a decimal comma, as a point is: `1,234` is 1.234, and thousands are never separated. Lengths can be added and taken away, each in its own unit:
+ * `3/8 + 1/32`, `12 - 0.5 mm`. Ranges are not looked at here.
  * `decimal` is the mark in the examples of what would be taken.
  */
 export function parseQuantity(
@@ -163,8 +203,11 @@ export function parseQuantity(
   const note = kind === 'frequency' ? noteFrequency(typed) : undefined;
   if (note !== undefined) return { ok: true, value: note };
 
-  const found = shape.exec(typed);
   if (/^[+-]?[\d.,]+e[+-]?\d+/i.test(typed)) return refuse(`${seen} has an exponent; write the number out.`);
+  const readOne = (length: string) => parseQuantity(length, kind, unit, { decimal: mark });
+  const sum = isLength(kind) ? readSum(typed, unit, readOne, refuse) : undefined;
+  if (sum !== undefined) return sum;
+  const found = shape.exec(typed);
   if (/[.,]\d*[.,]/.test(typed)) {
     return refuse(
       `${seen} has more than one decimal mark; a point or a comma marks decimals, and thousands are not separated.`,
@@ -203,9 +246,7 @@ export function parseQuantity(
       : Number((decimal ?? '').replace(',', '.'));
   if (!Number.isFinite(size)) return refuse(`${seen} is too large.`);
   if (kind === 'count' && !Number.isInteger(size)) return refuse(`${seen} is not a whole number.`);
-  // Fourteen digits, so that 14 in is stored as the 355.6 a person would write, without the last bits' noise.
-  const stored = Number((size * factor).toPrecision(14));
-  return { ok: true, value: sign === '-' && stored !== 0 ? -stored : stored };
+  return { ok: true, value: plain(sign === '-' ? -size * factor : size * factor) };
 }
 
 const minus = '\u2212';

@@ -89,6 +89,78 @@ describe('lengths as they are typed', () => {
     expect(read('3 mm', 'length', 'in')).toBe(3);
   });
 
+  it.each<[string, LengthUnit, number]>([
+    ['3/8 + 1/32', 'fraction', (13 / 32) * 25.4],
+    ['3/8+1/32', 'mm', (13 / 32) * 25.4],
+    ['3/8" + 1/32"', 'mm', (13 / 32) * 25.4],
+    ['1 1/4 - 1/16', 'fraction', (1 + 3 / 16) * 25.4],
+    ['1¼ − 1⁄16', 'in', (1 + 3 / 16) * 25.4],
+    ['1 - 1/16', 'fraction', (15 / 16) * 25.4],
+    ['1-1/16', 'fraction', (1 + 1 / 16) * 25.4],
+    ['12 + 0.5 mm', 'mm', 12.5],
+    ['12 - 0,5', 'mm', 11.5],
+    ['12 mm + 1/32', 'mm', 12 + 25.4 / 32],
+    ['3/8 in - 0.2 mm', 'fraction', (3 / 8) * 25.4 - 0.2],
+    ['1 cm + 2 mm + 1 - 3', 'mm', 10],
+    ['-1/64 + 1/32', 'in', 25.4 / 64],
+    ['- 2 - 3', 'mm', -5],
+    ['0.1 + 0.2', 'mm', 0.3],
+  ])('adds and takes away: %j in a field of %s is %f mm', (text, unit, mm) => {
+    expect(read(text, 'length', unit)).toBeCloseTo(mm, 9);
+  });
+
+  it.each([
+    ['3/8 +', 'one length on either side'],
+    ['3/8 + + 1/32', 'one length on either side'],
+    ['3/8 + -1/32', 'one length on either side'],
+    ['3/8 + x', '“x” is not a length'],
+    ['3/8 + 2 kg', '“kg”, which is no unit'],
+    ['1/2 * 2', 'is not a length'],
+    ['12 mm * 2', 'is not a length'],
+    ['(1/2 + 1)', 'is not a length'],
+    ['25-30', 'two numbers'],
+    ['12 + 1/32', '“12 + 1/32” does not say what 12 is in; write 12 mm or 12 in'],
+    ['1e-3 + 1', 'write the number out'],
+    ['1 + 1.2.3', 'more than one decimal mark'],
+  ])('refuses %j in a field of mm: %s', (text, words) => {
+    expect(refused(text)).toContain(words);
+  });
+
+  it('finds nothing left of lengths that cancel out', () => {
+    expect(read('0.1 + 0.2 - 0.3')).toBe(0);
+    expect(read('1/64 + 1/32 - 3/64')).toBe(0);
+  });
+
+  it('leaves nothing open: a bare number beside inches in mm, or beside mm in inches, is asked for its unit', () => {
+    expect(refused('12 + 0.5 mm', 'length', 'in')).toContain('does not say what 12 is in');
+    expect(refused('12 + 0.5 mm', 'length', 'fraction')).toContain('does not say what 12 is in');
+    expect(refused('0.5 in + 12')).toContain('does not say what 12 is in');
+    expect(refused('E2 + 1', 'frequency')).toContain('is not a pitch');
+    expect(refused('2 + 1', 'count')).toContain('is not a count');
+  });
+
+  it('reads what was written of several lengths and signs as their sum, whatever the unit', () => {
+    const lengths = fc.array(fc.tuple(fc.integer({ min: -64 * 40, max: 64 * 40 }), fc.boolean()), {
+      minLength: 1,
+      maxLength: 6,
+    });
+    const units = fc.constantFrom<LengthUnit>('mm', 'in', 'fraction');
+    fc.assert(
+      fc.property(lengths, units, units, fc.constantFrom('point', 'comma'), (parts, shown, field, decimal) => {
+        const show = { ...all(shown), decimal } as const;
+        // 64ths of an inch are written as they are in fractions, in mm and inches to the last digit shown.
+        const texts = parts.map(([n]) => formatQuantity((Math.abs(n) * 25.4) / 64, 'length', show, { unit: true }));
+        const text = texts.reduce((so, one, k) => `${so}${parts[k]?.[1] ? ' − ' : ' + '}${one}`);
+        const total = parts.reduce((sum, [n, isLess], k) => sum + (k > 0 && isLess ? -1 : 1) * Math.abs(n), 0);
+        const digit = { mm: 0.05, in: 0.0005 * 25.4, fraction: 1e-9 }[shown];
+        const got = Number(read(text, 'length', field));
+        expect(Math.abs(got - (total * 25.4) / 64)).toBeLessThanOrEqual(digit * parts.length + 1e-9);
+        // And shown in full it is read again as the same.
+        expect(read(`${got} mm`, 'length', field)).toBeCloseTo(got, 9);
+      }),
+    );
+  });
+
   it('reads a comma as a decimal comma always, never as a thousands mark', () => {
     expect(read('1,234')).toBe(1.234);
     expect(read('1.234')).toBe(1.234);
@@ -129,7 +201,7 @@ describe('what is refused', () => {
   ])('refuses %j in words that quote it and say what is accepted', (text, words) => {
     const says = refused(text);
     expect(says).toContain(words);
-    expect(says).toContain('2.4 mm, .093 in, 3 5/32 or 25 ft');
+    expect(says).toContain('2.4 mm, .093 in, 3 5/32, 25 ft or 3/8 + 1/32');
   });
 
   it('quotes no more than 40 characters, however many are typed', () => {
