@@ -16,7 +16,7 @@ export const once = <K extends object, R extends readonly unknown[], T>(
 };
 
 /** So many texts are kept; then all are forgotten, as those of a number that is dragged do not come again. */
-const mostTexts = 5000;
+const mostTexts = 2000;
 
 /** The same for a text, such as a path. */
 export const onceForText = <T>(of: (text: string) => T): ((text: string) => T) => {

@@ -38,8 +38,7 @@ const resting = (bench: StoreApi<State>) => {
   };
   const onRest = () => {
     const left = changed + rest - performance.now();
-    // A hand that holds a number still has not let go of it.
-    if (left > 0 || bench.getState().held !== undefined) timer = setTimeout(onRest, Math.max(left, rest));
+    if (left > 0) timer = setTimeout(onRest, left);
     else wake();
   };
   return {
@@ -58,6 +57,12 @@ const resting = (bench: StoreApi<State>) => {
           return wake();
         }
         kept ??= before;
+        // A hand that holds a number still has not let go of it; when it does, it is no more in work.
+        if (now.held !== undefined) {
+          clearTimeout(timer);
+          timer = undefined;
+          return;
+        }
         changed = performance.now();
         timer ??= setTimeout(onRest, rest);
       });

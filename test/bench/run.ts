@@ -5,6 +5,7 @@ import { launchFlags, provideChromium } from '../chromium.ts';
 import { benchNumbers, type Pages, servePages } from './builds.ts';
 import { benchSteps } from './drag.ts';
 import { benchFirst } from './first-drawing.ts';
+import { benchHeap } from './heap.ts';
 import { benchPaper } from './paper.ts';
 import type { Row } from './row.ts';
 import { benchShelf } from './shelf.ts';
@@ -14,7 +15,12 @@ type InBrowser = (browser: Browser, pages: Pages) => Promise<readonly Row[]>;
 
 /** What can be measured, by the name that asks for it. */
 const inNode: Readonly<Record<string, InNode>> = { numbers: benchNumbers, paper: benchPaper };
-const inBrowser: Readonly<Record<string, InBrowser>> = { first: benchFirst, steps: benchSteps, shelf: benchShelf };
+const inBrowser: Readonly<Record<string, InBrowser>> = {
+  first: benchFirst,
+  steps: benchSteps,
+  heap: benchHeap,
+  shelf: benchShelf,
+};
 
 const table = (rows: readonly Row[]): string => {
   const keys = ['what', 'measured', 'against', 'ratio', 'wanted'] as const;
