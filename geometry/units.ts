@@ -272,9 +272,13 @@ function decimals(value: number, least: number, greatest: number): string {
 /** How far a length may lie from a 64th of an inch to be shown as one, mm: 0.002 in, finer than a rule or a fraction caliper reads. */
 const nearFraction = 0.002 * MM_PER_INCH;
 
-const is64th = (value: number): boolean => {
-  const step = MM_PER_INCH / 64;
-  return Math.abs(value - Math.round(value / step) * step) <= nearFraction;
+/** The nearest 64th of an inch, mm. */
+const nearest64th = (value: number): number => (Math.round((value / MM_PER_INCH) * 64) / 64) * MM_PER_INCH;
+
+/** The length as it reads where it is shown as a fraction, mm; undefined where it lies too far from a 64th of an inch for that. */
+export const asFraction = (value: number): number | undefined => {
+  const shown = nearest64th(value);
+  return Math.abs(value - shown) <= nearFraction ? shown : undefined;
 };
 
 /** The nearest 64th of an inch, reduced: `3 5/32`, `0`, `−1/64`. */
@@ -349,7 +353,8 @@ export function formatQuantity(
   if (!Number.isFinite(value)) return kind === 'radius' && !Number.isNaN(value) ? 'flat' : '–';
   const unit = unitFor(kind, show);
   const suffix = options.unit !== true ? '' : isLength(kind) ? (unit === 'mm' ? ' mm' : ' in') : suffixes[kind];
-  if (unit === 'fraction' && options.digits === undefined && is64th(value)) return fraction(value) + suffix;
+  if (unit === 'fraction' && options.digits === undefined && asFraction(value) !== undefined)
+    return fraction(value) + suffix;
   const decimal = unit === 'fraction' ? 'in' : unit;
   const shown = kind === 'slope' || kind === 'share' ? value * 100 : decimal === 'in' ? value / MM_PER_INCH : value;
   const [least, greatest] =

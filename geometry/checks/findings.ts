@@ -4,7 +4,7 @@ import type { Check, Finding } from './check.ts';
 import { checks } from './index.ts';
 import { levelAt, rank, sideOf, worstFirst } from './level.ts';
 import { rangeOf } from './ranges.ts';
-import { rangeText, sayer } from './say.ts';
+import { alike, rangeText, sayer } from './say.ts';
 
 /** What is worked out when it is first asked for. */
 const lazy = <T>(of: () => T): (() => T) => {
@@ -22,10 +22,16 @@ const findingOf = (check: Check, job: Settled, design: Design): readonly Finding
   if (worst === undefined) return [];
   const level = levelAt(range, worst.value);
   const side = sideOf(range, worst.value);
-  const say = sayer(range, kind, job.show);
   // A number that is dragged makes all findings anew many times a second; few of them are read.
-  const says = lazy(() => check.says({ worst, level, facts, range, say, job, design }));
-  const inWords = lazy(() => rangeText(range, kind, job.show, isOwn));
+  const show = lazy(() => {
+    const values = facts.map(({ value }) => value);
+    return kind === 'length' ? alike(job.show, range, values) : job.show;
+  });
+  const says = lazy(() => {
+    const shown = { ...job, show: show() };
+    return check.says({ worst, level, facts, range, say: sayer(range, kind, shown.show), job: shown, design });
+  });
+  const inWords = lazy(() => rangeText(range, kind, show(), isOwn));
   return [
     {
       check: check.id,

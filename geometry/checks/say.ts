@@ -1,6 +1,6 @@
 import { enumerate } from '../enumerate.ts';
 import type { Job } from '../job.ts';
-import { formatQuantity, parseQuantity, type QuantityKind, unitFor } from '../units.ts';
+import { asFraction, formatQuantity, parseQuantity, type QuantityKind, unitFor } from '../units.ts';
 import type { Fact, Found } from './check.ts';
 import { levelAt } from './level.ts';
 import type { Range } from './ranges.ts';
@@ -8,13 +8,21 @@ import type { Range } from './ranges.ts';
 const limits = ({ doubtfulFrom, from, to, doubtfulTo }: Range): readonly number[] =>
   [doubtfulFrom, from, to, doubtfulTo].filter((limit) => limit !== undefined);
 
-/** Decimals for a limit: in inches always three, as no limit of common practice is a 64th. */
-const limitDigits = (kind: QuantityKind, show: Job['show']): { readonly digits?: number } =>
-  kind === 'length' && show.length !== 'mm' ? { digits: 3 } : {};
+const near = (a: number, b: number) => Math.abs(a - b) <= 1e-9;
 
-/** One limit in the reader's unit. */
-const limitText = (value: number, kind: QuantityKind, show: Job['show'], unit: boolean): string =>
-  formatQuantity(value, kind, show, { unit, ...limitDigits(kind, show) });
+/** On which side of a limit a value lies: 0 on it. */
+const side = (value: number, limit: number) => (near(value, limit) ? 0 : Math.sign(value - limit));
+
+/** Units in which a sentence writes all its values (mm) and the limits alike: in fractions only where each of them reads as one, and stays on its side of the limits so; else in decimal inches. */
+export const alike = (show: Job['show'], range: Range, values: readonly number[]): Job['show'] => {
+  if (show.length !== 'fraction') return show;
+  const readsSo = (value: number) =>
+    limits(range).every((limit) => {
+      const [shown, shownLimit] = [asFraction(value), asFraction(limit)];
+      return shown !== undefined && shownLimit !== undefined && side(shown, shownLimit) === side(value, limit);
+    });
+  return values.every(readsSo) ? show : { ...show, length: 'in' };
+};
 
 const mostDigits = 6;
 
@@ -24,9 +32,7 @@ export const sayer = (range: Range, kind: QuantityKind, show: Job['show']): ((va
     const parsed = parseQuantity(text, kind, unitFor(kind, show));
     return parsed.ok && typeof parsed.value === 'number' ? parsed.value : Number.NaN;
   };
-  const near = (a: number, b: number) => Math.abs(a - b) <= 1e-9;
-  const side = (value: number, limit: number) => (near(value, limit) ? 0 : Math.sign(value - limit));
-  const fewest = (limitDigits(kind, show).digits ?? 1) + 1;
+  const fewest = kind === 'length' && show.length !== 'mm' ? 4 : 2;
   const all = limits(range);
   const isFar = (value: number) => all.every((limit) => Math.abs(value - limit) > (kind === 'share' ? 0.002 : 0.2));
   return (value) => {
@@ -35,7 +41,7 @@ export const sayer = (range: Range, kind: QuantityKind, show: Job['show']): ((va
     if (isFar(value)) return usual;
     const sides = all.map((limit) => ({
       side: side(value, limit),
-      shown: read(limitText(limit, kind, show, true)),
+      shown: read(formatQuantity(limit, kind, show, { unit: true })),
     }));
     const holds = (text: string) => {
       const shown = read(text);
@@ -50,7 +56,7 @@ export const sayer = (range: Range, kind: QuantityKind, show: Job['show']): ((va
 
 /** The range that is right, with its unit: “usual 2.0 to 4.5 mm”, “at least 3.0 mm”, “your range 1.8 to 4.0 mm”. */
 export const rangeText = (range: Range, kind: QuantityKind, show: Job['show'], isOwn: boolean): string => {
-  const say = (value: number, unit: boolean) => limitText(value, kind, show, unit);
+  const say = (value: number, unit: boolean) => formatQuantity(value, kind, show, { unit });
   const low = range.from ?? range.doubtfulFrom;
   const high = range.to ?? range.doubtfulTo;
   const both = low !== undefined && high !== undefined;

@@ -46,13 +46,33 @@ describe('sentences', () => {
     );
     const under = 9.3 + e2 - 4.4996;
     expect(says('exposure', ['bridge.thickness', under])).toMatch(/ to 4\.4996 mm$/);
-    // 23/64 in is 9.128 mm; the limit is shown as 0.276 in.
-    expect(says('thickness', ['bridge.thickness', 9.128125], ['show.length', 'fraction'])).toBe(
-      'Bridge 23/64 in thick at the centre',
-    );
     expect(says('thickness', ['bridge.thickness', 6.999], ['show.length', 'fraction'])).toBe(
       'Bridge 0.2756 in thick at the centre',
     );
+  });
+
+  test('write all their numbers alike in a job in fractions: so where each is one, else in decimals', () => {
+    const fractions = ['show.length', 'fraction'] as const;
+    const inch = 25.4;
+    const thick = (...puts: readonly Put[]) => {
+      const found = foundIn(workedExample(), fractions, ['bridge.thickness', (23 / 64) * inch], ...puts);
+      const { says, range } = found.find(({ check }) => check === 'thickness') ?? { says: '', range: '' };
+      return [says, range];
+    };
+    // Common practice runs from 7 to 10.5 mm, which are no 64ths: 0.276 and 0.413 in.
+    expect(thick()).toEqual(['Bridge 0.359 in thick at the centre', 'usual 0.276 to 0.413 in']);
+    const own = (from: number, to: number): Put => [
+      'limits.thickness',
+      { doubtfulFrom: (1 / 4) * inch, from: from * inch, to: to * inch, doubtfulTo: inch / 2 },
+    ];
+    expect(thick(own(5 / 16, 3 / 8))).toEqual(['Bridge 23/64 in thick at the centre', 'your range 5/16 to 3/8 in']);
+    // Its own range from 0.360 in is no 64th.
+    expect(thick(own(0.36, 3 / 8))).toEqual(['Bridge 0.359 in thick at the centre', 'your range 0.360 to 0.375 in']);
+    // No sentence of any job mixes both.
+    for (const { says, range } of foundIn(workedExample(), fractions)) {
+      const said = `${says}, ${range}`;
+      expect(/\d\/\d/.test(said) && /\d\.\d+ in\b/.test(said), said).toBe(false);
+    }
   });
 
   test('say where a number comes from', () => {
