@@ -8,6 +8,8 @@ import { addJob } from './shelf.ts';
 /** A change is on its way to the database after this long without another one, and after that long at most, ms. */
 const rest = 200;
 const most = 600;
+/** The same while a hand drags a number: it is done once it pauses, or lets go. */
+const mostHeld = 3000;
 /** What could not be kept is tried again after this long, ms. */
 const again = 4000;
 
@@ -110,7 +112,8 @@ export const follow = (bench: Bench, options: Follow) => {
   const schedule = (wait: number) => {
     since ??= performance.now();
     clearTimeout(timer);
-    timer = setTimeout(flush, Math.max(0, Math.min(wait, isTroubled ? wait : since + most - performance.now())));
+    const last = since + (bench.getState().held === undefined ? most : mostHeld);
+    timer = setTimeout(flush, Math.max(0, Math.min(wait, isTroubled ? wait : last - performance.now())));
   };
 
   /** What other windows did to a job that this one has. */

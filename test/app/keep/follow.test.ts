@@ -109,6 +109,22 @@ describe('a job at the bench', () => {
     expect((await jobOf(db, first))?.job.bridge.thickness).toBe(8.7);
   });
 
+  it('is kept once a hand that drags a number pauses, and not at each step on the way', async () => {
+    const one = await windowOf();
+    const path = 'bridge.thickness';
+    const after = (ms: number) => new Promise((done) => setTimeout(done, ms));
+    one.bench.hold(path);
+    for (let k = 1; k <= 16; k += 1) {
+      one.bench.drag(path, [{ path, value: 8 + k / 100 }], 'Thickness, centre');
+      await after(60);
+    }
+    expect(await cardsOf(db)).toEqual([]);
+    await after(400);
+    const [card] = await cardsOf(db);
+    expect((await jobOf(db, card?.id ?? ''))?.job.bridge.thickness).toBe(8.16);
+    one.bench.letGo();
+  });
+
   it('has a state to go back to for each step, by its name', async () => {
     const one = await windowOf();
     one.bench.put('bridge.thickness', 8.6);
