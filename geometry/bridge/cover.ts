@@ -74,12 +74,18 @@ export interface Cover {
   readonly least: number;
 }
 
-export type Edge = 'front' | 'rear' | 'tips';
+export type Edge = 'front' | 'rear' | 'bassTip' | 'trebleTip';
+
+/** Two edges that meet in a corner are equally near to what lies off it, to within this, mm. */
+const atCorner = 1e-9;
+
+const isTip = (edge: Edge): boolean => edge === 'bassTip' || edge === 'trebleTip';
 
 /** Which edge of the footprint a part of its outline is. */
 const edgeOf = (segment: Segment, middle: number): Edge => {
   const [from, to] = [segmentStart(segment), segmentEnd(segment)];
-  if (segment.kind === 'line' && Math.abs(to.y - from.y) > Math.abs(to.x - from.x)) return 'tips';
+  if (segment.kind === 'line' && Math.abs(to.y - from.y) > Math.abs(to.x - from.x))
+    return from.x + to.x < 0 ? 'bassTip' : 'trebleTip';
   return (from.y + to.y) / 2 < middle ? 'front' : 'rear';
 };
 
@@ -97,8 +103,12 @@ export const coverBetween = (outline: Path, scar: Path, middle: number): readonl
   for (const p of samples) {
     let [near, edge]: [number, Edge] = [Number.POSITIVE_INFINITY, 'front'];
     outline.segments.forEach((segment, k) => {
-      const { distance } = nearestOn(segment, p);
-      if (distance < near) [near, edge] = [distance, edges[k] ?? 'front'];
+      const { distance, point } = nearestOn(segment, p);
+      const other = edges[k] ?? 'front';
+      // Off a corner both its edges are equally near: the one is meant beyond which more lies.
+      const isCloser = distance < near - atCorner;
+      const isMeant = distance < near + atCorner && isTip(other) === Math.abs(p.x - point.x) > Math.abs(p.y - point.y);
+      if (isCloser || isMeant) [near, edge] = [distance, other];
     });
     const winding = crossings(p.y).reduce((sum, { x, way }) => (x > p.x ? sum + way : sum), 0);
     const value = winding === 0 ? -near : near;

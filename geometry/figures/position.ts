@@ -119,7 +119,12 @@ const tip = (id: string, side: 'bassTip' | 'trebleTip', word: string): Figure =>
 export const overBass = tip('overBass', 'bassTip', 'bass');
 export const overTreble = tip('overTreble', 'trebleTip', 'treble');
 
-const edges: Readonly<Record<Edge, string>> = { front: 'front edge', rear: 'rear edge', tips: 'tips' };
+const edges: Readonly<Record<Edge, string>> = {
+  front: 'front edge',
+  rear: 'rear edge',
+  bassTip: 'bass tip',
+  trebleTip: 'treble tip',
+};
 
 export const bareScar: Figure = {
   ...job,

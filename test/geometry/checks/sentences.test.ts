@@ -123,9 +123,24 @@ describe('sentences', () => {
     ];
     // The front edge lies at 643 − 9.6 = 633.4, the tips at 76 of 76.5.
     expect(says('scar', ...scar)).toMatch(
-      /^Bare scar shows, 0\.5 mm at the tips; the old scar is covered by only 0\.1 mm at the front edge$/,
+      /^Bare scar shows, 0\.5 mm at each tip; the old scar is covered by only 0\.1 mm at the front edge$/,
     );
     expect(says('scar')).toBeUndefined();
+    // Where it lies far beyond the rear edge, its corners do too: that is told of that edge, and of the tips no more than they miss.
+    expect(says('scar', ...scar, ['scar.depth', 60])).toMatch(
+      /^Bare scar shows, [\d.]+ mm at the rear edge, 0\.5 mm at each tip; the old scar/,
+    );
+
+    // A bridge whose treble half is half a millimetre shorter.
+    const corner = (id: string, across: number, along: number) => ({ id, across, along, turn: 'corner' });
+    const uneven: readonly Put[] = [
+      ['bridge.footprint', 'free'],
+      ['bridge.mirrored', 'no'],
+      ['bridge.points', [corner('a', -76, 0), corner('b', 75.5, 0), corner('c', 75.5, 36), corner('d', -76, 36)]],
+    ];
+    expect(says('scar', ...scar, ...uneven)).toMatch(
+      /^Bare scar shows, 1\.0 mm at the treble tip, 0\.5 mm at the bass tip; the old scar/,
+    );
   });
 
   test('a bridge that stays is still looked at', () => {
