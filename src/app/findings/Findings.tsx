@@ -1,4 +1,4 @@
-import { type ComponentProps, useCallback, useRef, useState } from 'react';
+import { type ComponentProps, memo, useCallback, useRef, useState } from 'react';
 import type { Finding, Level } from '../../../geometry/checks/check.ts';
 import type { CheckId } from '../../../geometry/checks/ranges.ts';
 import { jobAsRead } from '../decimal.ts';
@@ -32,7 +32,7 @@ interface ItemsProps extends Pick<ComponentProps<typeof Item>, 'isStale' | 'isHe
 }
 
 /** The findings of one list. */
-const Items = ({ list, ranged, order, advised, ...item }: ItemsProps) => {
+const Items = memo(({ list, ranged, order, advised, ...item }: ItemsProps) => {
   const findings = useBenchState(({ built }) => (built === undefined ? none : findingsOf(built)));
   return (order ? [...findings].sort((a, b) => order.indexOf(a.check) - order.indexOf(b.check)) : findings)
     .filter((finding) => (ranged[finding.check] ?? listOf(finding)) === list)
@@ -45,7 +45,7 @@ const Items = ({ list, ranged, order, advised, ...item }: ItemsProps) => {
         isRangeOpen={ranged[finding.check] !== undefined}
       />
     ));
-};
+});
 
 const List = ({ isStale }: { isStale: boolean }) => {
   const bench = useBench();

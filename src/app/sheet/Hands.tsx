@@ -70,14 +70,27 @@ const useLines = (grip: Grip | undefined, isStopped: boolean): readonly string[]
   ];
 };
 
+/** A value; while a hand holds a number, the one from before. */
+const useWhileHeld = <T,>(value: T): T => {
+  const isHeld = useBenchState(({ held }) => held !== undefined);
+  const before = useRef(value);
+  useLayoutEffect(() => {
+    if (!isHeld) before.current = value;
+  });
+  return isHeld ? before.current : value;
+};
+
 /** What can be typed into and dragged on a drawing, in the order of the bench. */
 export const Hands = ({ built, fitted, onHold, onType }: HandsProps) => {
   useRowInSight();
   const job = useBenchState((state) => state.job);
   const [active, setActive] = useState<Active | undefined>();
-  const { scale, primitives, marks, places } = fitted;
-  const paths = useMemo(() => typable(marks, built.job), [marks, built]);
-  const asks = useMemo(() => askable(marks, built, paths), [marks, built, paths]);
+  const { scale, places } = fitted;
+  // What can be pressed, and is not seen, goes with its words once a hand lets go.
+  const still = useWhileHeld(useMemo(() => ({ built, fitted }), [built, fitted]));
+  const { primitives, marks } = still.fitted;
+  const paths = useMemo(() => typable(marks, still.built.job), [marks, still]);
+  const asks = useMemo(() => askable(marks, still.built, paths), [marks, still, paths]);
   const grips = useMemo(() => gripsOn(built, { places }), [built, places]);
   const held = grips.find(({ grip }) => grip.id === active?.id)?.grip;
   const lines = useLines(held, active?.isStopped ?? false);
