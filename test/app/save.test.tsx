@@ -39,6 +39,7 @@ beforeEach(async () => {
   globalThis.indexedDB = new IDBFactory();
   db = await openDatabase();
   vi.stubGlobal('Worker', Here);
+  vi.spyOn(navigator, 'languages', 'get').mockReturnValue(['en-GB', 'en']);
   // Nor does it open dialogs.
   HTMLDialogElement.prototype.showModal = function () {
     this.open = true;
@@ -47,11 +48,33 @@ beforeEach(async () => {
 afterEach(() => {
   cleanup();
   vi.unstubAllGlobals();
+  vi.restoreAllMocks();
 });
 
 const show = { length: 'mm', radius: 'mm', gauge: 'in' } as const;
 
 describe('the shop’s settings', () => {
+  // Unicode CLDR, supplemental data, paperSize: US-Letter in the Americas from Canada to Chile but for the rest of their south, and in the Philippines; A4 elsewhere [memory].
+  it.each([
+    [['en-US', 'en'], 'letter'],
+    [['fr-CA'], 'letter'],
+    [['es-MX', 'en-GB'], 'letter'],
+    [['en', 'en-US'], 'letter'],
+    [['en-GB', 'en-US'], 'a4'],
+    [['de-DE'], 'a4'],
+    [['pt-BR'], 'a4'],
+    [['en'], 'a4'],
+    [['no language', 'es-US'], 'letter'],
+    [[], 'a4'],
+  ] as const)('begin, where the browser’s languages are %j, on %s', async (languages, size) => {
+    expect(createShopStore(undefined, languages).getState().shop).toEqual(setAt(newShop(), 'paper.size', size));
+    // What was put in on the device stays.
+    await remember(db, shopKey, setAt(newShop(), 'paper.size', 'a3'));
+    const kept = createShopStore(db, languages);
+    await kept.load();
+    expect(kept.getState().shop.paper.size).toBe('a3');
+  });
+
   it('are kept on the device and come back, a refused text never', async () => {
     const store = createShopStore(db);
     store.type('paper.margin', '12,5', show);

@@ -276,7 +276,7 @@ export interface HeldShop {
 /** The whole way to paper and cutter: which templates, on which paper, page by page as they are printed, the printer, the cutter and the shop's settings. */
 export const Templates = ({ keep, held, onClose }: { keep: Keep | undefined; held: HeldShop; onClose: () => void }) => {
   const [store] = useState(() => {
-    held.current ??= createShopStore(keep?.db);
+    held.current ??= createShopStore(keep?.db, navigator.languages);
     return held.current;
   });
   const [isRead, setRead] = useState(false);

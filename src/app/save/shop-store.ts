@@ -11,6 +11,7 @@ import { recall, remember } from '../keep/shelf.ts';
 import type { Draft } from '../state.ts';
 import { readField } from '../typing.ts';
 import { words } from '../words.ts';
+import { firstPaper } from './first-paper.ts';
 
 /** Under which name the device remembers the shop's settings. */
 export const shopKey = 'shop';
@@ -45,10 +46,10 @@ export const noProof: ProofTyped = { isCorrected: true, texts: {} };
 const without = <T>(record: Readonly<Record<string, T>>, begin: string): Readonly<Record<string, T>> =>
   Object.fromEntries(Object.entries(record).filter(([key]) => key !== begin && !key.startsWith(`${begin}.`)));
 
-/** The shop's settings as long as the page lives, and kept in `db` where there is one. */
-export const createShopStore = (db: Database | undefined) => {
+/** The shop's settings as long as the page lives, and kept in `db` where there is one; a new shop's paper goes by the browser's `languages`. */
+export const createShopStore = (db: Database | undefined, languages: readonly string[] = []) => {
   const store = createStore<ShopState>(() => ({
-    shop: newShop(),
+    shop: setAt(newShop(), 'paper.size', firstPaper(languages)),
     drafts: {},
     proof: noProof,
     isKept: db !== undefined,
