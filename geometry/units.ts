@@ -87,7 +87,7 @@ const kinds: Readonly<Record<QuantityKind, KindWords>> = {
   count: { called: 'a count', accepts: 'Type a whole number, for example 14.', units: {} },
   slope: {
     called: 'a slope',
-    accepts: 'Type how many mm it rises over 100 mm, for example 1.5.',
+    accepts: 'Type per cent: how far it rises over 100 of the same, for example 1.5.',
     units: { mm: 0.01, 'mm/100 mm': 0.01, 'mm/100mm': 0.01, 'mm per 100 mm': 0.01, '%': 0.01 },
   },
   cents: {

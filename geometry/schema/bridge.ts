@@ -179,7 +179,7 @@ export const bridge = z.looseObject({
   }),
   tilt: number({
     label: 'Tilt',
-    help: 'How much higher the treble end of the deck stands than the bass end, taken over 100 mm across; negative if the bass stands higher.',
+    help: 'How much higher the treble end of the deck stands than the bass end, in per cent of the way across; negative if the bass stands higher.',
     kind: 'slope',
     min: -0.05,
     max: 0.05,

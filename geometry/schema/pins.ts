@@ -75,7 +75,7 @@ export const pins = z.looseObject({
   }),
   taper: number({
     label: 'Pin taper',
-    help: 'By how much the pin’s diameter falls over 100 mm of its length.',
+    help: 'By how much the pin’s diameter falls, in per cent of its length.',
     kind: 'slope',
     min: 0,
     max: 0.2,

@@ -63,7 +63,7 @@ export const slot = z.looseObject({
   }),
   slant: number({
     label: 'Slot’s slant',
-    help: 'How much nearer the tail the slot lies on the treble side, taken over 100 mm across: as a rule negative, as the bass end lies nearer the tail.',
+    help: 'How much nearer the tail the slot lies on the treble side, in per cent of the way across: as a rule negative, as the bass end lies nearer the tail.',
     kind: 'slope',
     min: -0.2,
     max: 0.2,
