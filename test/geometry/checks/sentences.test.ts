@@ -75,6 +75,40 @@ describe('sentences', () => {
     }
   });
 
+  test('name the readings that contradict each other, and by how much', () => {
+    const inch = 25.4;
+    const old = (strung: Readonly<Record<string, number>>): readonly Put[] =>
+      Object.entries(strung).map(([key, value]) => [`strung.${key}`, value]);
+    // 11/32 in of bridge under a straightedge that would run 1/32 in below its top: 5/16 in, where 13/32 in were read strings off.
+    const light: readonly Put[] = [
+      ['guitar.rise', 'readings'],
+      ['guitar.neckPlaneHeight', (13 / 32) * inch],
+      ...old({ thickness: (11 / 32) * inch, light: -inch / 32 }),
+    ];
+    expect(says('rise', ...light)).toBe(
+      'Rise under tension 2.38 mm, by the readings: straightedge to top 10.32 mm, but the old bridge, 8.73 mm, with its light, −0.79 mm, makes 7.94 mm',
+    );
+    expect(says('rise', ...light, ['guitar.neckPlaneHeight', 8.9])).toBe('Rise under tension 0.96 mm, by the readings');
+
+    // The strung guitar of the settling tests, whose saddle and action put the plane at 9.3 + 4.4 − 4.13 mm.
+    const strung = old({
+      thickness: 9.3,
+      exposure: 4.4,
+      actionBass: 2.5,
+      actionTreble: 1.9,
+      firstFretBass: 0.5,
+      firstFretTreble: 0.3,
+      relief: 0,
+      light: -0.3,
+    });
+    expect(says('rise', ['guitar.rise', 'readings'], ['guitar.neckPlaneHeight', 12], ...strung)).toMatch(
+      /^Rise under tension 2\.\d+ mm, by the readings: straightedge to top 12\.0 mm, but old bridge, saddle and action, at pitch, make 9\.\d+ mm$/,
+    );
+    expect(says('neckPlane', ...strung)).toMatch(
+      /^Straightedge and strung guitar lie 0\.\d+ mm apart: the old bridge with its light makes 9\.0 mm, with saddle and action 9\.\d+ mm$/,
+    );
+  });
+
   test('say where a number comes from', () => {
     expect(says('rise')).toBe('Rise under tension 0.5 mm');
     expect(says('rise', ['guitar.rise', 'readings'])).toBe('Rise under tension 0.7 mm, assumed');
