@@ -1,13 +1,11 @@
-import { readFile } from 'node:fs/promises';
-import type { Download, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { readJob } from '../../geometry/job-file.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { openPage } from './harness.ts';
-import { desk, field, openStarter, phone, text, turnDrawer } from './page.ts';
+import { desk, field, openStarter, phone, save, text, textOf, turnDrawer } from './page.ts';
 
 const drawn = (page: Page) => page.locator('.drawing').evaluateAll((all) => all.map((e) => e.innerHTML).join());
-const bytesOf = async (download: Download) => readFile(await download.path());
 /** Till what is typed has gone to the storage. */
 const settled = (page: Page) => page.waitForTimeout(1200);
 
@@ -112,12 +110,9 @@ describe('the files', () => {
   it('hold the job, which opens again', async () => {
     const page = await openPage(desk);
     await field(page, 'Job').fill('Curlew / no. 3');
-    const [job] = await Promise.all([
-      page.waitForEvent('download'),
-      page.getByRole('button', { name: 'Save job', exact: true }).click(),
-    ]);
+    const job = await save(page, 'Save job');
     expect(job.suggestedFilename()).toBe('Curlew-no-3.json');
-    const read = readJob((await bytesOf(job)).toString('utf8'));
+    const read = readJob(await textOf(job));
     expect(read.ok && read.job.name).toBe('Curlew / no. 3');
   });
 

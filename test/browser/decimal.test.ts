@@ -1,11 +1,10 @@
-import { readFile } from 'node:fs/promises';
-import type { Download, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { expect, it, vi } from 'vitest';
 import { readJob } from '../../geometry/job-file.ts';
 import { readPdf } from '../read-pdf.ts';
 import { readSvg } from '../read-svg.ts';
 import { openPage, reopen } from './harness.ts';
-import { addReading, desk, field, openStarter, phone, showFiles, tablet, text } from './page.ts';
+import { addReading, bytesOf, desk, field, openStarter, phone, save, showFiles, tablet, text, textOf } from './page.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
 
@@ -26,15 +25,6 @@ const withMark = (page: Page, mark: '.' | ',') =>
     return said.map((one) => one.replace(/Sagitta [\d.]+|table [\d.]+/, '')).filter((one) => pattern.test(one));
   }, mark);
 
-const save = async (page: Page, name: string): Promise<Download> => {
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name, exact: true }).click(),
-  ]);
-  return download;
-};
-const bytesOf = async (download: Download) => new Uint8Array(await readFile(await download.path()));
-const textOf = async (download: Download) => readFile(await download.path(), 'utf8');
 const choose = async (page: Page, mark: string) => {
   const drop = page.locator('details.drop-down', { has: page.getByText('Units', { exact: true }) });
   if ((await drop.getAttribute('open')) === null) await drop.locator('summary').click();

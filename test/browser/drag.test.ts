@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { openPage } from './harness.ts';
-import { desk, field, phone, text } from './page.ts';
+import { desk, drawn, field, phone, text } from './page.ts';
 
 const grip = (page: Page, id: string) => page.locator(`[data-grip="${id}"]`);
 
@@ -11,10 +11,6 @@ const middle = async (page: Page, id: string) => {
   if (box === null) throw new Error(`${id} is not in sight`);
   return { x: box.x + box.width / 2, y: box.y + box.height / 2, size: box.width };
 };
-
-/** Till what was dragged has been drawn. */
-const drawn = (page: Page) =>
-  page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
 
 it('a number is dragged with the mouse, stays under the hand, is one step to take back, and is told of once it rests', async () => {
   const page = await openPage(desk);

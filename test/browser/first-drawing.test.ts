@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, it, onTestFinished } from 'vitest';
 import { launch, openPage } from './harness.ts';
-import { desk, field, phone, tablet, text } from './page.ts';
+import { desk, field, phone, save, tablet, text } from './page.ts';
 
 /** What is loaded after the first drawing. */
 const rest = '**/take-over-*.js';
@@ -77,11 +77,7 @@ describe('the first drawing', () => {
     await page.route(rest, (route) => route.fulfill({ status: 404 }));
     await page.goto(inject('url'));
     await page.getByRole('heading', { name: 'Sagitta cannot go on' }).waitFor();
-    const [download] = await Promise.all([
-      page.waitForEvent('download'),
-      page.getByRole('button', { name: 'Save job' }).click(),
-    ]);
-    expect(download.suggestedFilename()).toBe('job.json');
+    expect((await save(page, 'Save job')).suggestedFilename()).toBe('job.json');
     await page.unroute(rest);
     await Promise.all([page.waitForEvent('load'), page.getByRole('button', { name: 'Reload', exact: true }).click()]);
     await page.getByRole('navigation', { name: 'Files' }).waitFor();

@@ -9,7 +9,7 @@ import { readPdf } from '../read-pdf.ts';
 import { readSvg } from '../read-svg.ts';
 import { buildApp } from './build-app.ts';
 import { launch, openPage } from './harness.ts';
-import { desk, field, text } from './page.ts';
+import { bytesOf, desk, field, save, text } from './page.ts';
 import { serveFolder } from './serve.ts';
 
 /** Till the app lies by and answers for itself. */
@@ -29,15 +29,6 @@ const freshFolder = async (): Promise<string> => {
   const folder = await mkdtemp(join(tmpdir(), 'sagitta-built-'));
   onTestFinished(() => rm(folder, { recursive: true, force: true }));
   return folder;
-};
-
-/** What is saved when a button is pressed. */
-const saved = async (page: Page, button: string): Promise<Uint8Array> => {
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name: button, exact: true }).click(),
-  ]);
-  return new Uint8Array(await readFile(await download.path()));
 };
 
 /** A later version of the built app: another word in the page, and all that follows from it. */
@@ -65,8 +56,8 @@ it('needs no network after the first visit, in whatever folder it lies: nothing 
   expect(await field(page, 'Thickness, centre').inputValue()).toBe('9.25');
 
   await page.getByRole('button', { name: 'Save templates' }).click();
-  expect((await readPdf(await saved(page, 'Save PDF'))).pages.length).toBeGreaterThan(1);
-  const svg = new TextDecoder().decode(await saved(page, 'SVG, three views'));
+  expect((await readPdf(await bytesOf(await save(page, 'Save PDF')))).pages.length).toBeGreaterThan(1);
+  const svg = new TextDecoder().decode(await bytesOf(await save(page, 'SVG, three views')));
   expect(readSvg(svg).widthMm).toBeGreaterThan(0);
 });
 
@@ -130,7 +121,7 @@ it('is one file as well, which is opened from a disk and asks for nothing beside
   await page.getByRole('navigation', { name: 'Files' }).waitFor();
   expect(await field(page, 'Thickness, centre').inputValue()).toBe('9.25');
   await page.getByRole('button', { name: 'Save templates' }).click();
-  expect((await readPdf(await saved(page, 'Save PDF'))).pages.length).toBeGreaterThan(1);
+  expect((await readPdf(await bytesOf(await save(page, 'Save PDF')))).pages.length).toBeGreaterThan(1);
 });
 
 it('is the same to the last byte whenever it is built', async () => {

@@ -1,9 +1,25 @@
-import type { Page } from 'playwright-core';
+import { readFile } from 'node:fs/promises';
+import type { Download, Page } from 'playwright-core';
 import { starters } from '../../src/jobs/index.ts';
 
 export const desk = { width: 1440, height: 900 };
 export const tablet = { width: 820, height: 1180, touch: true };
 export const phone = { width: 390, height: 844, touch: true };
+
+/** Till what was done has been drawn. */
+export const drawn = (page: Page) =>
+  page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
+
+/** What is saved when the button of this very name is pressed. */
+export const save = async (page: Page, button: string): Promise<Download> => {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: button, exact: true }).click(),
+  ]);
+  return download;
+};
+export const bytesOf = async (download: Download) => new Uint8Array(await readFile(await download.path()));
+export const textOf = async (download: Download) => readFile(await download.path(), 'utf8');
 
 /** The input of this very name: figures and ranges carry it within theirs. */
 export const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
@@ -19,6 +35,11 @@ export const showFiles = async (page: Page) => {
   const one = page.locator('.files summary');
   if (await one.isVisible()) await one.click();
 };
+
+/** What the slow walks go through, number by number: the demo and the two starters with most on them; every starter with SAGITTA_STARTERS=all, as `npm run prove` asks. */
+export const walked = starters.filter(
+  ({ id }, k) => process.env.SAGITTA_STARTERS === 'all' || k === 0 || id === 'starling' || id === 'lapwing',
+);
 
 /** Opens a starter in place of the demo. */
 export const openStarter = async (page: Page, id: string) => {

@@ -1,9 +1,8 @@
-import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { readPdf } from '../read-pdf.ts';
 import { openPage } from './harness.ts';
-import { text } from './page.ts';
+import { bytesOf, text } from './page.ts';
 import { hands, walk } from './path.ts';
 
 /** What stands in a field, in a drawer that is closed too. */
@@ -37,7 +36,7 @@ it.each(Object.keys(hands) as (keyof typeof hands)[])(
     expect(Number(await value(page, 'Depth'))).toBe(depth);
     expect([seen.before, seen.after]).toEqual(['18', '16']);
 
-    const { pages } = await readPdf(new Uint8Array(await readFile(await download.path())));
+    const { pages } = await readPdf(await bytesOf(download));
     const said = pages.flatMap(({ texts }) => texts.map((one) => one.text)).join('\n');
     expect(said).toContain('16 in');
     // The footprint is cut as it was shaped: 156 mm across and as deep as it was drawn out, at true size.

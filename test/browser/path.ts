@@ -1,6 +1,6 @@
 import type { Download, Locator, Page } from 'playwright-core';
 import type { Window } from './harness.ts';
-import { desk, field, phone, tablet } from './page.ts';
+import { desk, drawn, field, phone, tablet } from './page.ts';
 
 /*
  * The way of somebody who is here for the first time: measure, shape, compare, choose, save. It is gone by three kinds of hands, each with nothing but
@@ -19,10 +19,6 @@ export interface Hands {
   /** Takes a grip that lies on the drawing's lower edge farther down, or its number up; `held` comes before it is let go. */
   readonly pull: (page: Page, grip: Locator, held: () => Promise<void>) => Promise<void>;
 }
-
-/** Till what was done is drawn. */
-const drawn = (page: Page) =>
-  page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
 
 const middleOf = async (grip: Locator) => {
   const box = await grip.locator('.reach').boundingBox();

@@ -1,26 +1,16 @@
-import { readFile } from 'node:fs/promises';
 import { unzipSync } from 'fflate';
-import type { Download, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { readShop } from '../../templates/shop/index.ts';
 import { readPdf } from '../read-pdf.ts';
 import { readSvg } from '../read-svg.ts';
 import { openPage } from './harness.ts';
-import { desk, field, phone } from './page.ts';
+import { bytesOf, desk, field, phone, save, textOf } from './page.ts';
 
 const open = async (page: Page) => {
   await page.getByRole('button', { name: 'Save templates' }).click();
   await page.getByRole('tab', { name: 'Templates' }).waitFor();
 };
-const save = async (page: Page, name: string): Promise<Download> => {
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name, exact: true }).click(),
-  ]);
-  return download;
-};
-const bytesOf = async (download: Download) => new Uint8Array(await readFile(await download.path()));
-const textOf = async (download: Download) => readFile(await download.path(), 'utf8');
 const tab = (page: Page, name: string) => page.getByRole('tab', { name }).click();
 
 /** How wide a drawing's outline is, by the ends of its lines and cubics, mm. */

@@ -1,14 +1,10 @@
 import type { Page } from 'playwright-core';
 import { expect, it, vi } from 'vitest';
-import { starters } from '../../src/jobs/index.ts';
 import { openPage } from './harness.ts';
-import { desk, openStarter, phone } from './page.ts';
+import { desk, drawn, openStarter, phone, walked } from './page.ts';
 
-// Every number of every starter is gone to.
+// Every number of each is gone to.
 vi.setConfig({ testTimeout: 240_000 });
-
-const drawn = (page: Page) =>
-  page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
 
 /** The views by their buttons, where one is seen at a time; else all of them at once. */
 const eachView = async (page: Page, look: () => Promise<void>) => {
@@ -53,8 +49,8 @@ it.each([
   async (by, window) => {
     const page = await openPage({ ...window, still: true });
     const wrong: string[] = [];
-    for (const { id: starter } of starters) {
-      if (starter !== starters[0]?.id) await openStarter(page, starter);
+    for (const { id: starter } of walked) {
+      if (starter !== walked[0]?.id) await openStarter(page, starter);
       const seen = { typed: 0, asked: 0 };
       await eachView(page, async () => {
         const count = (await numbers(page)).length;
