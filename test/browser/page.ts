@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { Download, Page } from 'playwright-core';
+import { roomy } from '../../src/app/media.ts';
 import { starters } from '../../src/jobs/index.ts';
 
 export const desk = { width: 1440, height: 900 };
@@ -9,6 +10,13 @@ export const phone = { width: 390, height: 844, touch: true };
 /** Till what was done has been drawn. */
 export const drawn = (page: Page) =>
   page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
+
+/** Till the drawing has followed its room: where columns stand side by side it takes all of it, as soon as the page has measured it. */
+export const inRoom = (page: Page) =>
+  page.waitForFunction((roomy) => {
+    const [paper, glass] = ['.paper', '.glass'].map((name) => document.querySelector(name));
+    return !matchMedia(roomy).matches || paper?.clientHeight === glass?.clientHeight;
+  }, roomy);
 
 /** What is saved when the button of this very name is pressed. */
 export const save = async (page: Page, button: string): Promise<Download> => {
@@ -51,6 +59,7 @@ export const openStarter = async (page: Page, id: string) => {
   await page.waitForFunction((name) => document.title.startsWith(name), title);
   // The dialog is gone, and the pointer must not point at what lay under it.
   await page.mouse.move(0, 0);
+  await inRoom(page);
 };
 
 /** Opens or closes the drawer with the numbers, where they lie in one. */

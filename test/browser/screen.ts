@@ -1,5 +1,5 @@
 import { openPage, type Window } from './harness.ts';
-import { desk, openStarter, phone, tablet } from './page.ts';
+import { desk, inRoom, openStarter, phone, tablet } from './page.ts';
 
 /*
  * The drawing as it is seen: of the demo and of a starter with much on it, in windows of three widths, in light and in dark. `npm run pictures` keeps these pictures, the tests hold the app to them.
@@ -43,12 +43,7 @@ export const take = async ({ name, starter, ...opened }: Shot, typed?: readonly 
       () => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))),
     );
   }, room);
-  // The drawing follows its room, there where it takes all of its height, when the page has measured it.
-  if (opened.width > 1000)
-    await page.waitForFunction(() => {
-      const [paper, glass] = ['.paper', '.glass'].map((name) => document.querySelector(name));
-      return paper?.clientHeight === glass?.clientHeight;
-    });
+  await inRoom(page);
   const pictures: Record<string, Uint8Array> = {};
   // All of the sheet: three views on one, or in the narrow window one beside the other.
   for (const [n, glass] of (await page.locator('.glass').all()).entries()) {

@@ -80,7 +80,7 @@ const useWhileHeld = <T,>(value: T): T => {
   return isHeld ? before.current : value;
 };
 
-/** What can be typed into and dragged on a drawing, in the order of the bench. */
+/** What can be typed into and dragged on a drawing: the numbers, then the grips, each in the order of the bench. */
 export const Hands = ({ built, fitted, onHold, onType }: HandsProps) => {
   useRowInSight();
   const job = useBenchState((state) => state.job);
@@ -127,9 +127,8 @@ export const Hands = ({ built, fitted, onHold, onType }: HandsProps) => {
       onOpen: (path: string, spot: string) => now.current.onType(path, spotOf(spot)),
     };
   }, []);
-  // What no key stops at lies under all else, so that no grip is covered by it.
-  const layer = ({ path, spot }: { readonly path: string; readonly spot: unknown }): number =>
-    spot !== undefined && withGrip.has(path) ? 0 : 1;
+  // Grips lie over all numbers, so that none is covered wherever a word has its place.
+  const layer = ({ spot }: { readonly spot: unknown }): number => (spot === undefined ? 1 : 0);
   const parts = [
     ...spots.map((spot) => ({ path: spot.path, spot, put: undefined })),
     ...grips.map((put) => ({ path: put.grip.jobPath, spot: undefined, put })),
