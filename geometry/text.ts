@@ -14,6 +14,8 @@ export const capHeight = 1493 / 2048;
 /** How far letters and their accents reach over and under the baseline at most, in ems (1901 and 483 of 2048). */
 export const ascent = 1901 / 2048;
 export const descent = 483 / 2048;
+/** How far a comma's tail reaches under it (291 of 2048 in bold). */
+export const commaTail = 291 / 2048;
 
 const readTable = (table: string): ReadonlyMap<number, number> => {
   const advances = new Map<number, number>();

@@ -7,7 +7,7 @@ import { readPdf } from '../read-pdf.ts';
 import { readSvg } from '../read-svg.ts';
 
 // Each run draws and writes everything.
-vi.setConfig({ testTimeout: 60_000 });
+vi.setConfig({ testTimeout: 120_000 });
 
 const folder = mkdtempSync(join(tmpdir(), 'sagitta-decimal-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
