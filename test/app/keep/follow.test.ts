@@ -112,14 +112,14 @@ describe('a job at the bench', () => {
   it('is kept once a hand that drags a number pauses, and not at each step on the way', async () => {
     const one = await windowOf();
     const path = 'bridge.thickness';
-    const after = (ms: number) => new Promise((done) => setTimeout(done, ms));
+    const later = (ms: number) => new Promise((done) => setTimeout(done, ms));
     one.bench.hold(path);
     for (let k = 1; k <= 16; k += 1) {
       one.bench.drag(path, [{ path, value: 8 + k / 100 }], 'Thickness, centre');
-      await after(60);
+      await later(60);
     }
     expect(await cardsOf(db)).toEqual([]);
-    await after(400);
+    await later(400);
     const [card] = await cardsOf(db);
     expect((await jobOf(db, card?.id ?? ''))?.job.bridge.thickness).toBe(8.16);
     one.bench.letGo();
