@@ -65,8 +65,10 @@ export const words = {
     open: 'Open job…',
     save: 'Save job',
     templates: 'Save templates',
-    undo: (step?: string) => (step === undefined ? 'Undo' : `Undo: ${step}`),
-    redo: (step?: string) => (step === undefined ? 'Redo' : `Redo: ${step}`),
+    undo: 'Undo',
+    redo: 'Redo',
+    /** Follows on Undo and Redo. */
+    ofStep: (step: string) => `: ${step}`,
     drop: 'Let go to open the job',
   },
 

@@ -90,7 +90,7 @@ const Row = ({ pass, k, of, isCut, asked }: RowProps) => {
         <td>{length(wantedAt(job, k).action)}</td>
         <td className="figure">{isCut ? figure('afterLine', of?.afterLine) : ''}</td>
         <td className="figure">{figure('afterSquare', of?.afterSquare)}</td>
-        <td className="figure">{of && life()}</td>
+        <td className="figure life">{of && life()}</td>
         <td className="until">{of && words.outcome.limits[of.life.limit]}</td>
       </tr>
       {fields.map(({ path }) => (

@@ -1,8 +1,30 @@
-import { useRef, useState } from 'react';
+import { type RefObject, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { StepList } from './StepList.tsx';
+
+/** A step back or forth, with the name of what it takes back or does again; on a phone that is only heard, as there is no room for it. */
+const Step = ({
+  button,
+  does,
+  step,
+  onPress,
+}: {
+  button: RefObject<HTMLButtonElement | null>;
+  does: string;
+  /** Undefined while there is none to go by. */
+  step: string | undefined;
+  onPress: () => void;
+}) => {
+  const of = step === undefined ? '' : words.bar.ofStep(step);
+  return (
+    <button ref={button} type="button" aria-label={`${does}${of}`} disabled={step === undefined} onClick={onPress}>
+      {does}
+      <span className="of">{of}</span>
+    </button>
+  );
+};
 
 /** Undo and redo, each named by what it takes back, and the list of all steps. */
 export const Steps = () => {
@@ -20,12 +42,8 @@ export const Steps = () => {
   return (
     // biome-ignore lint/a11y/useSemanticElements: these buttons are no fields of a form
     <div className="steps" role="group" aria-label={words.steps.label}>
-      <button ref={undo} type="button" disabled={last === undefined} onClick={() => press(bench.undo, undo, redo)}>
-        {words.bar.undo(last)}
-      </button>
-      <button ref={redo} type="button" disabled={next === undefined} onClick={() => press(bench.redo, redo, undo)}>
-        {words.bar.redo(next)}
-      </button>
+      <Step button={undo} does={words.bar.undo} step={last} onPress={() => press(bench.undo, undo, redo)} />
+      <Step button={redo} does={words.bar.redo} step={next} onPress={() => press(bench.redo, redo, undo)} />
       <button type="button" className="all" onClick={() => setListed(true)}>
         {words.steps.button}
       </button>
