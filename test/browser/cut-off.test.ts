@@ -1,11 +1,10 @@
 import type { Page } from 'playwright-core';
 import { expect, it, vi } from 'vitest';
-import { starters } from '../../src/jobs/index.ts';
 import { scrolledSideways, tooSmall, unreadable } from './cut-off.ts';
 import { openPage } from './harness.ts';
-import { desk, openStarter, phone, showFiles, tablet, turnDrawer } from './page.ts';
+import { desk, openStarter, phone, showFiles, tablet, turnDrawer, walked } from './page.ts';
 
-// All starters one after the other, each with all that can be open.
+// One starter after the other, each with all that can be open.
 vi.setConfig({ testTimeout: 240_000 });
 
 /** Opens whatever is folded away. */
@@ -26,7 +25,7 @@ it.each([
   ['a tablet', tablet, 44],
   ['a phone', phone, 44],
 ] as const)(
-  'on %s no word of any starter is cut off or over another, what scrolls shows it, and targets are large enough',
+  'on %s no word is cut off or over another, what scrolls shows it, and targets are large enough',
   async (_, window, least) => {
     const page = await openPage({ ...window, still: true });
     await page.evaluate(() => document.fonts.ready);
@@ -38,7 +37,7 @@ it.each([
       for (const fault of [...(await unreadable(page)), ...(await tooSmall(page, least))])
         faults.add(`${where}: ${fault}`);
     };
-    for (const { id, title } of starters) {
+    for (const { id, title } of walked) {
       await openStarter(page, id);
       await page.getByRole('heading', { name: 'What comes of it' }).waitFor();
       const name = page.getByRole('textbox', { name: /^Action measured, .*reading 1$/ });
