@@ -27,4 +27,9 @@ const follow = async (first: First | undefined) => {
 };
 
 const first = show();
-follow(first).catch((error) => putWreck(app, { error, job: first?.state.job }));
+// What is pressed on it before it is taken over would come to nothing.
+app.inert = first !== undefined;
+follow(first).catch((error) => {
+  app.inert = false;
+  putWreck(app, { error, job: first?.state.job });
+});

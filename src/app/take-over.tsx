@@ -58,6 +58,7 @@ const begin = async (app: HTMLElement, first: First | undefined): Promise<Root> 
       root = hydrateRoot(app, <Page bench={bench} first={first} onPut={done} />);
     }),
   );
+  app.inert = false;
   return root as unknown as Root;
 };
 

@@ -374,7 +374,7 @@ export const words = {
 
   measuring: {
     rulerSays:
-      'Press two places, or move the cross with the arrow keys (Shift: finely) and press Enter. It is caught by what is near; N takes the next of it, Escape begins anew.',
+      'Press two places, or draw it out from one to the other; or move the cross with the arrow keys (Shift: finely) and press Enter. It is caught by what is near; N takes the next of it, Escape begins anew.',
     rulerTap: 'Tap two places. Each is caught by what is near.',
     second: 'And the second place.',
     other: 'Next place near it',

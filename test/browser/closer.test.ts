@@ -92,6 +92,18 @@ describe('the tools', () => {
     await expect.poll(() => reading.textContent()).toContain(`Distance ${gap} mm`);
     expect(await reading.textContent()).toMatch(/end – end/);
 
+    // Drawn out from one to the other: the drawing stays.
+    const still = await box(page, 'bridge.profile');
+    await glass(page).focus();
+    await page.keyboard.press('Escape');
+    await page.mouse.move(line.x, line.y + 1);
+    await page.mouse.down();
+    await page.mouse.move(line.x + 20, line.y + 10);
+    await page.mouse.move(line.x, line.y + line.height - 1);
+    await page.mouse.up();
+    await expect.poll(() => reading.textContent()).toContain(`Distance ${gap} mm`);
+    expect(await box(page, 'bridge.profile')).toEqual(still);
+
     await page.mouse.move(0, 0);
     await glass(page).focus();
     await page.keyboard.press('Escape');
@@ -141,6 +153,7 @@ describe('the tools', () => {
     const across = async () => (await box(page, 'bridge.outline')).width;
     await expect.poll(across).toBeCloseTo(156 * 4.125, 3);
     await page.reload();
+    await page.getByRole('navigation', { name: 'Files' }).waitFor();
     await page.getByLabel('Shown').selectOption('above');
     await button(page, 'True size').click();
     await expect.poll(across).toBeCloseTo(156 * 4.125, 3);

@@ -36,6 +36,7 @@ describe('the first drawing', () => {
       const { first } = globalThis as unknown as { first: Element[] };
       return { before: first.length, gone: first.filter((one) => !one.isConnected).map((one) => one.outerHTML) };
     });
+    expect(await page.locator('#app').evaluate((app: HTMLElement) => app.inert)).toBe(false);
     expect(before).toBeGreaterThan(150);
     expect(gone).toEqual([]);
   });
@@ -53,6 +54,8 @@ describe('the first drawing', () => {
     await next.goto(inject('url'));
     expect(await text(next, 'tail.gap.E2.value')).toBe(gap);
     expect(await next.getByRole('navigation', { name: 'Files' }).count()).toBe(0);
+    // Nothing on it takes what would come to nothing yet.
+    expect(await next.locator('#app').evaluate((app: HTMLElement) => app.inert)).toBe(true);
   });
 
   it('needs nothing of React, which comes later', async () => {

@@ -89,9 +89,21 @@ export const RulerOver = ({ shown, box, built, ruled, onRuled }: Props) => {
     return { x: event.clientX - (room?.left ?? 0), y: event.clientY - (room?.top ?? 0) };
   };
 
-  const onPointerMove = useEffectEvent((event: PointerEvent) => {
-    if (event.pointerType === 'touch' || event.buttons !== 0) return;
-    onRuled({ ...ruled, aim: place(inBox(event), near), byKeys: false });
+  const onPointerMove = useEffectEvent((event: PointerEvent, begun: Picked | undefined) => {
+    if (event.pointerType === 'touch') return;
+    const aim = place(inBox(event), near);
+    // Drawn out from a place that caught the ruler; else a held button moves the drawing.
+    if (begun) onRuled({ of: built, from: begun, aim, byKeys: false });
+    else if (event.buttons === 0) onRuled({ ...ruled, aim, byKeys: false });
+  });
+  /** What catches the ruler where a mouse is pressed: it is drawn out from there. */
+  const caughtAt = useEffectEvent((event: PointerEvent): Picked | undefined => {
+    const one = event.pointerType === 'touch' ? undefined : place(inBox(event), near);
+    return one && kindOf(one) !== 'free' ? one : undefined;
+  });
+  const onDrawnOut = useEffectEvent((event: PointerEvent, begun: Picked) => {
+    const to = place(inBox(event), near);
+    onRuled(to ? { of: built, from: begun, to } : { of: built, from: begun });
   });
   const onPointerLeave = useEffectEvent(() => onRuled({ ...ruled, aim: undefined }));
   const onPress = useEffectEvent((event: PointerEvent) => {
@@ -126,32 +138,42 @@ export const RulerOver = ({ shown, box, built, ruled, onRuled }: Props) => {
   useEffect(() => {
     const element = box.current;
     if (element === null) return;
-    let down: { readonly x: number; readonly y: number; readonly id: number } | undefined;
+    let down:
+      | { readonly x: number; readonly y: number; readonly id: number; readonly caught: Picked | undefined }
+      | undefined;
+    const isStill = ({ clientX, clientY }: PointerEvent, from: { readonly x: number; readonly y: number }) =>
+      Math.hypot(clientX - from.x, clientY - from.y) < still;
     const onDown = (event: PointerEvent) => {
       const isOne = event.isPrimary && event.button === 0;
-      down = isOne ? { x: event.clientX, y: event.clientY, id: event.pointerId } : undefined;
+      const caught = isOne ? caughtAt(event) : undefined;
+      down = isOne ? { x: event.clientX, y: event.clientY, id: event.pointerId, caught } : undefined;
+      // It would move the drawing.
+      if (caught) event.stopPropagation();
     };
+    const onMove = (event: PointerEvent) =>
+      onPointerMove(event, down?.id === event.pointerId && !isStill(event, down) ? down.caught : undefined);
     const onUp = (event: PointerEvent) => {
       const from = down;
       down = undefined;
-      if (from?.id === event.pointerId && Math.hypot(event.clientX - from.x, event.clientY - from.y) < still)
-        onPress(event);
+      if (from?.id !== event.pointerId) return;
+      if (isStill(event, from)) onPress(event);
+      else if (from.caught) onDrawnOut(event, from.caught);
     };
     const onCancel = () => {
       down = undefined;
     };
-    element.addEventListener('pointermove', onPointerMove);
+    element.addEventListener('pointermove', onMove);
     element.addEventListener('pointerleave', onPointerLeave);
-    element.addEventListener('pointerdown', onDown);
+    element.addEventListener('pointerdown', onDown, { capture: true });
     element.addEventListener('pointerup', onUp);
     element.addEventListener('pointercancel', onCancel);
     element.addEventListener('keydown', onKeyDown);
     element.dataset.rules = 'true';
     element.focus({ preventScroll: true });
     return () => {
-      element.removeEventListener('pointermove', onPointerMove);
+      element.removeEventListener('pointermove', onMove);
       element.removeEventListener('pointerleave', onPointerLeave);
-      element.removeEventListener('pointerdown', onDown);
+      element.removeEventListener('pointerdown', onDown, { capture: true });
       element.removeEventListener('pointerup', onUp);
       element.removeEventListener('pointercancel', onCancel);
       element.removeEventListener('keydown', onKeyDown);
