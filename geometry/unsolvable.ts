@@ -31,6 +31,7 @@ export const unsolvable = (job: Settled): readonly Problem[] => {
   const { guitar, strings, bridge, slot } = job;
   const say = sayFor(job);
   const { mm, radius } = say;
+  const limit = sayLength(job.show);
   const { boardRadiusNut: nut, boardRadiusEnd: end } = guitar;
   const places = stringPlaces(job);
   const reach = 2 * Math.max(...places.saddle.map(Math.abs));
@@ -96,11 +97,11 @@ export const unsolvable = (job: Settled): readonly Problem[] => {
       slot.length > bridge.deckWidth && {
         path: 'slot.length',
         value: slot.length,
-        says: `The slot is ${mm(slot.length)} long and would run out of the deck, ${mm(bridge.deckWidth)} wide, into the wings. Make the slot at most ${mm(bridge.deckWidth)} long, or the deck at least ${mm(slot.length)} wide.`,
+        says: `The slot is ${limit(slot.length, 'up')} long and would run out of the deck, ${limit(bridge.deckWidth, 'down')} wide, into the wings. Make the slot at most ${limit(bridge.deckWidth, 'down')} long, or the deck at least ${limit(slot.length, 'up')} wide.`,
       },
     ),
-    ...stringProblems(job, sayLength(job.show)),
-    ...rowProblems(job, sayLength(job.show)),
+    ...stringProblems(job, limit),
+    ...rowProblems(job, limit),
     ...guitar.measured.flatMap(({ id, fret }): readonly Problem[] =>
       fret > guitar.frets
         ? [

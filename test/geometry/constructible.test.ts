@@ -185,6 +185,16 @@ const cases: readonly {
 ];
 
 describe('readable, but not constructible', () => {
+  it('tells a slot from a deck that is a hair narrower, in fractions too', () => {
+    const wrong = change(workedExample(), { 'slot.length': 86.1, 'bridge.deckWidth': 86, 'show.length': 'fraction' });
+    const solved = build(wrong);
+    const [, slot, deck] =
+      (solved.ok ? '' : (solved.problems[0]?.says ?? '')).match(/is (.*) long .* deck, (.*?) wide/) ?? [];
+    expect(slot).not.toBe(deck);
+    // 86.1 mm are 3.3898 in, 86 mm 3.3858 in: rounded so that the one still fits the other.
+    expect([slot, deck]).toEqual(['3 25/64 in', '3.385 in']);
+  });
+
   it('speaks in the job’s own unit, as its fields do', () => {
     const wrong = change(workedExample(), { 'slot.length': 50, 'show.length': 'fraction' });
     const result = build(wrong);
