@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { openPage } from './harness.ts';
-import { desk, field, phone, tablet, turnDrawer } from './page.ts';
+import { desk, field, phone, turnDrawer } from './page.ts';
 
 /** Has the page keep whatever its live regions say from now on, as a screen reader would read it out (WAI-ARIA 1.2: `status`, `alert`, `aria-live`). */
 const listen = (page: Page) =>
@@ -28,7 +28,6 @@ const heard = async (page: Page, least = 1) => {
 
 it.each([
   ['a desk', desk],
-  ['a tablet', tablet],
   ['a phone', phone],
 ] as const)(
   'on %s each change is told once when it rests: its number with its unit, and what it did',
