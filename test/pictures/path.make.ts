@@ -1,31 +1,45 @@
-// Makes the README's row of pictures: the way from the first measurement to the templates, at its telling moments, by the keys, the mouse and a finger.
+// Makes the README's rows of pictures: the way from the first measurement to the templates at its telling moments, by the keys alone, by the mouse and by a finger.
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { createCanvas, loadImage } from '@napi-rs/canvas';
 import { it } from 'vitest';
 import { openPage } from '../browser/harness.ts';
-import { hands, type Moment, walk } from '../browser/path.ts';
+import { hands, walk } from '../browser/path.ts';
 
-const folder = fileURLToPath(new URL('.', import.meta.url));
+const folder = fileURLToPath(new URL('path', import.meta.url));
 
-/** Whose hands are shown at which moments. */
-const shown = {
-  keys: ['measured'],
-  mouse: ['shaping', 'compared'],
-  finger: ['compared', 'saved'],
-} as const satisfies Readonly<Partial<Record<keyof typeof hands, readonly Moment[]>>>;
+/** Whose hands are shown. */
+const shown = ['keys', 'mouse', 'finger'] as const satisfies readonly (keyof typeof hands)[];
 
-it.each(Object.keys(shown) as (keyof typeof shown)[])(
+/** The width of a picture that stands among others, px. */
+const most = 720;
+
+const smaller = async (png: Buffer): Promise<Buffer> => {
+  const image = await loadImage(png);
+  const by = Math.min(1, most / image.width);
+  const [width, height] = [Math.round(image.width * by), Math.round(image.height * by)];
+  const canvas = createCanvas(width, height);
+  const context = canvas.getContext('2d');
+  context.imageSmoothingQuality = 'high';
+  context.drawImage(image, 0, 0, width, height);
+  return canvas.toBuffer('image/png');
+};
+
+it.each(shown)(
   '%s',
   async (name) => {
+    await mkdir(folder, { recursive: true });
     const page = await openPage({ ...hands[name].window, still: true });
     await walk(page, hands[name], async (moment) => {
-      const moments: readonly Moment[] = shown[name];
-      if (!moments.includes(moment)) return;
       // What is compared stands below the drawing: seen with it from as low as it takes.
       if (moment === 'compared')
         await page
           .getByRole('heading', { name: 'Beside each other' })
           .evaluate((e) => e.scrollIntoView({ block: 'center' }));
-      await page.screenshot({ path: `${folder}path-${moment}-${name}.png` });
+      // Till a finger's mark has faded.
+      await page.waitForTimeout(600);
+      await writeFile(join(folder, `${name}-${moment}.png`), await smaller(await page.screenshot()));
     });
   },
   120_000,
