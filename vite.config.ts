@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
@@ -54,6 +55,8 @@ const inBrowser = {
   globalSetup: ['test/browser/setup.ts'],
   testTimeout: 60_000,
   hookTimeout: 120_000,
+  // They wait half of the time, for what has to come to rest: half as many again as there are cores share them.
+  maxWorkers: Math.ceil(availableParallelism() * 1.5),
 };
 
 export default defineConfig(({ mode }) => {

@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process';
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
-import { availableParallelism, tmpdir } from 'node:os';
+import { tmpdir } from 'node:os';
 import { delimiter, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { sum, type Tally, tallyVitest, tallyWhole } from './tally.ts';
@@ -34,22 +34,19 @@ async function whole(tool: string, ...args: string[]): Promise<Tally> {
   return tallyWhole(await run(tool, ...args));
 }
 
-async function vitest(project: string, folder: string, ...args: string[]): Promise<Tally> {
+async function vitest(project: string, folder: string): Promise<Tally> {
   const file = join(folder, `${project}.json`);
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
-  const code = await run('vitest', 'run', '--project', project, ...reporters, ...args);
+  const code = await run('vitest', 'run', '--project', project, ...reporters);
   return tallyVitest(await readFile(file, 'utf8').catch(() => undefined), code);
 }
-
-/** A browser's tests wait half of the time, for what has to come to rest: half as many again as there are cores share them. */
-const windows = Math.ceil(availableParallelism() * 1.5);
 
 const folder = await mkdtemp(join(tmpdir(), 'sagitta-test-'));
 const total = sum([
   await whole('tsc', '-b'),
   await whole('biome', 'check', '.'),
   await vitest('unit', folder),
-  await vitest('browser', folder, `--maxWorkers=${windows}`),
+  await vitest('browser', folder),
 ]);
 await rm(folder, { recursive: true, force: true });
 process.exitCode = total.failed === 0 ? 0 : 1;

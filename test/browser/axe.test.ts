@@ -84,7 +84,6 @@ const small = (page: Page) =>
 
 describe.each([
   ['a desk', desk],
-  ['a tablet', tablet],
   ['a phone', phone],
 ] as const)('on %s', (_, window) => {
   describe('axe finds no fault, in light and in dark,', () => {
@@ -131,9 +130,6 @@ describe.each([
       await field(page, 'Margin').fill('90');
       await look('settings');
     });
-
-    // The rest is laid out on a tablet as on the one or the other.
-    if (window === tablet) return;
 
     it('with the jobs of the device, the earlier states of one and its link', async () => {
       const { page, look } = await open();

@@ -30,6 +30,8 @@ describe.each([
         )
         .evaluateAll((all) =>
           all
+            // What follows on a change may take one away in the meantime.
+            .filter((e) => e.isConnected)
             .map((e) => ({ box: e.getBoundingClientRect(), html: e.outerHTML.slice(0, 120) }))
             .filter((one) => Math.min(one.box.width, one.box.height) < 43.5)
             .map((one) => `${one.box.width} × ${one.box.height}: ${one.html}`),
