@@ -1,3 +1,4 @@
+import { once } from '../once.ts';
 import { pointOn } from './along.ts';
 import { cubicTurns } from './cubic.ts';
 import type { Bounds, Path, Segment } from './types.ts';
@@ -65,14 +66,5 @@ export const boundsOf = (paths: readonly Path[]): Bounds => {
   return all.reduce(joinBounds);
 };
 
-/** Paths are never changed: what one was found to reach, it reaches. A drawing's layout asks for each several times. */
-const found = new WeakMap<Path, Bounds>();
-
-/** The smallest upright rectangle that holds the path, mm. Throws RangeError when it has no segments. */
-export const bounds = (path: Path): Bounds => {
-  const known = found.get(path);
-  if (known) return known;
-  const box = boundsOf([path]);
-  found.set(path, box);
-  return box;
-};
+/** The smallest upright rectangle that holds the path, mm. A drawing's layout asks for each several times. Throws RangeError when it has no segments. */
+export const bounds = once((path: Path): Bounds => boundsOf([path]));

@@ -18,6 +18,7 @@ import { askable } from './typed/askable.ts';
 import { Spot } from './typed/Spot.tsx';
 import { typable } from './typed/typable.ts';
 import { useRowInSight } from './use-row-in-sight.ts';
+import { useWhileHeld } from './use-still.ts';
 
 interface HandsProps {
   readonly built: Built;
@@ -68,16 +69,6 @@ const useLines = (grip: Grip | undefined, isStopped: boolean): readonly string[]
     ...(bar === undefined ? [] : [words.hands.barred(bar)]),
     ...(problem === undefined ? [] : [words.hands.notBuilt(inShort(problem))]),
   ];
-};
-
-/** A value; while a hand holds a number, the one from before. */
-const useWhileHeld = <T,>(value: T): T => {
-  const isHeld = useBenchState(({ held }) => held !== undefined);
-  const before = useRef(value);
-  useLayoutEffect(() => {
-    if (!isHeld) before.current = value;
-  });
-  return isHeld ? before.current : value;
 };
 
 /** What can be typed into and dragged on a drawing: the numbers, then the grips, each in the order of the bench. */

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useLayoutEffect, useMemo, useRef } from 'react';
 import type { State } from '../state.ts';
 import { useBenchState } from '../use-bench.ts';
 
@@ -9,4 +9,14 @@ export const useStill = <T>(select: (state: State) => T): T => {
     if (state.held === undefined || last.kept === undefined) last.kept = { value: select(state) };
     return last.kept.value;
   });
+};
+
+/** A value; while a hand holds a number, the one from before. */
+export const useWhileHeld = <T>(value: T): T => {
+  const isHeld = useBenchState(({ held }) => held !== undefined);
+  const before = useRef(value);
+  useLayoutEffect(() => {
+    if (!isHeld) before.current = value;
+  });
+  return isHeld ? before.current : value;
 };

@@ -17,9 +17,6 @@ interface SpotProps {
   readonly onOpen: (path: string, spot: string) => void;
 }
 
-const isSameSpot = ({ text: a, ...before }: SpotProps, { text: b, ...now }: SpotProps): boolean =>
-  isSame(a, b) && (Object.keys(now) as (keyof typeof now)[]).every((key) => before[key] === now[key]);
-
 /** A number on the drawing that can be typed into where it stands: pressed, it becomes an input. */
 export const Spot = memo(({ text, path, scale, hasGrip, onOpen }: SpotProps) => {
   const bench = useBench();
@@ -52,4 +49,4 @@ export const Spot = memo(({ text, path, scale, hasGrip, onOpen }: SpotProps) => 
       <path className="under" d={under} />
     </>
   );
-}, isSameSpot);
+}, isSame);
