@@ -24,6 +24,8 @@ export interface Quantity {
   readonly kind: QuantityKind;
   /** Always with two decimals in mm and three in inches, fractions too, so that a row of them reads as one. */
   readonly fixed?: boolean;
+  /** Lengths that are read beside this one, mm: fractions only where each of them reads as one, else all are decimals. */
+  readonly beside?: readonly number[];
 }
 
 export type Label = readonly (string | Quantity)[];

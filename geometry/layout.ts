@@ -8,7 +8,7 @@ import { hatch } from './shape/hatch.ts';
 import { translate } from './shape/transform.ts';
 import type { Bounds } from './shape/types.ts';
 import { textBox } from './text-box.ts';
-import { formatQuantity, type ShowUnits, unitFor } from './units.ts';
+import { alikeIn, formatQuantity, type ShowUnits, unitFor } from './units.ts';
 
 export interface LayOut {
   /** The text height in the drawing's mm: 3.5 on paper; on screen whatever shows at the size wanted. */
@@ -38,7 +38,10 @@ export const sayWith =
       .map((part) => {
         if (typeof part === 'string') return part;
         const digits = part.fixed ? { digits: unitFor(part.kind, show) === 'mm' ? 2 : 3 } : {};
-        return formatQuantity(part.value, part.kind, show, { unit, ...digits });
+        return formatQuantity(part.value, part.kind, part.beside ? alikeIn(show, part.beside) : show, {
+          unit,
+          ...digits,
+        });
       })
       .join('');
   };

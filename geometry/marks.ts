@@ -8,6 +8,13 @@ import type { Path, Point } from './shape/types.ts';
 export const length = (value: number): Quantity => ({ value, kind: 'length' });
 /** A length that stands in a row with others like it. */
 export const fixedLength = (value: number): Quantity => ({ value, kind: 'length', fixed: true });
+/** Lengths of one kind that are read beside each other, mm: all as fractions, or all in decimals. */
+export const lengthsAlike = <const T extends readonly number[]>(
+  ...values: T
+): { readonly [K in keyof T]: Quantity & { readonly value: number } } =>
+  values.map((value) => ({ value, kind: 'length', beside: values })) as {
+    readonly [K in keyof T]: Quantity & { readonly value: number };
+  };
 export const radius = (value: number | 'flat'): Quantity => ({ value, kind: 'radius' });
 export const angle = (value: number): Quantity => ({ value, kind: 'angle' });
 

@@ -281,6 +281,12 @@ export const asFraction = (value: number): number | undefined => {
   return Math.abs(value - shown) <= nearFraction ? shown : undefined;
 };
 
+/** The units in which lengths (mm) that are read beside each other are all written alike: in fractions only where each of them reads as one, else in decimal inches. */
+export const alikeIn = <S extends ShowUnits>(show: S, lengths: readonly number[]): S =>
+  show.length === 'fraction' && lengths.some((length) => asFraction(length) === undefined)
+    ? { ...show, length: 'in' }
+    : show;
+
 /** The nearest 64th of an inch, reduced: `3 5/32`, `0`, `−1/64`. */
 function fraction(value: number): string {
   const all = Math.round((Math.abs(value) / MM_PER_INCH) * 64);

@@ -1,6 +1,6 @@
 import { type Brace, type Hole, isKept, isMet, placeOf, type Rise } from '../bridge/existing.ts';
 import type { Label, Mark } from '../drawing.ts';
-import { length, note, showLine, stroke } from '../marks.ts';
+import { length, lengthsAlike, note, showLine, stroke } from '../marks.ts';
 import type { Settled } from '../settle.ts';
 import { circle } from '../shape/arc.ts';
 import { distance, lerp } from '../shape/point.ts';
@@ -108,16 +108,11 @@ export const whatIsThereSays = (job: Settled): readonly Label[] => {
   const { holes } = job.top;
   const met = holes.filter((hole) => isMet(job, hole) && hole.plan === 'keep').map(({ diameter }) => diameter);
   const [least, most] = [Math.min(...met), Math.max(...met)];
+  const [from, to] = lengthsAlike(least, most);
   return [
     ...(met.length === 0
       ? []
-      : [
-          [
-            'thin circles: old pin holes ⌀ ',
-            length(least),
-            ...(most > least ? [' to ', length(most)] : []),
-          ] satisfies Label,
-        ]),
+      : [['thin circles: old pin holes ⌀ ', from, ...(most > least ? [' to ', to] : [])] satisfies Label]),
     ...(holes.some((hole) => !isKept(hole)) ? [['crossed: old hole, plug'] satisfies Label] : []),
   ];
 };

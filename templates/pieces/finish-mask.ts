@@ -3,7 +3,7 @@ import { pinHoles } from '../../geometry/bridge/pins.ts';
 import { reachOf } from '../../geometry/bridge/position.ts';
 import { saddleLineAt } from '../../geometry/bridge/slot.ts';
 import type { Label, Mark } from '../../geometry/drawing.ts';
-import { across, forHand, length, note, showLine, stroke, upright } from '../../geometry/marks.ts';
+import { across, forHand, length, lengthsAlike, note, showLine, stroke, upright } from '../../geometry/marks.ts';
 import { circle } from '../../geometry/shape/arc.ts';
 import { bounds } from '../../geometry/shape/measure.ts';
 import { offset } from '../../geometry/shape/offset.ts';
@@ -77,6 +77,7 @@ export const finishMask: OnePiece = {
           ]
         : []),
     ];
+    const [fromNut, fromFret12] = lengthsAlike(front, front - fret12);
     const below: readonly (readonly [string, Label])[] = [
       ...(knife.length === 0
         ? ([
@@ -91,16 +92,7 @@ export const finishMask: OnePiece = {
                 : ['knife line ', length(inset), ' inside the bridge’s outline'],
             ],
           ] as const)),
-      [
-        'place',
-        [
-          'bridge’s front edge on the centre line: ',
-          length(front),
-          ' from the nut, ',
-          length(front - fret12),
-          ' from fret 12',
-        ],
-      ],
+      ['place', ['bridge’s front edge on the centre line: ', fromNut, ' from the nut, ', fromFret12, ' from fret 12']],
       ...whatIsThereSays(job).map((label, k) => [`signs.${k + 1}`, label] as const),
     ];
     return { id, title, marks: [...forHand(marks, job.hand), ...notesUnder(maxY + BEYOND, 4.4, below)] };

@@ -3,7 +3,7 @@ import { reamDepth } from '../../geometry/bridge/pins.ts';
 import { type Position, position } from '../../geometry/bridge/position.ts';
 import { saddleLineAt, slotCut } from '../../geometry/bridge/slot.ts';
 import type { Label, Mark } from '../../geometry/drawing.ts';
-import { across, forHand, length, note, showLine, stroke, upright } from '../../geometry/marks.ts';
+import { across, forHand, length, lengthsAlike, note, showLine, stroke, upright } from '../../geometry/marks.ts';
 import { shortName } from '../../geometry/names.ts';
 import { acrossAt } from '../../geometry/saddle/heights.ts';
 import { bounds } from '../../geometry/shape/measure.ts';
@@ -25,21 +25,25 @@ const BEFORE = 10;
 /** How far the outline reaches beyond the old scar, in a line of words; none where no scar was measured. */
 const overScar = ({ overlap }: Position): readonly (readonly [string, Label])[] => {
   if (overlap === undefined) return [];
-  const { front, rear, bassTip, trebleTip, bare } = overlap;
+  const { bare } = overlap;
+  const [front, rear, bassTip, trebleTip, wide] = lengthsAlike(
+    overlap.front,
+    overlap.rear,
+    overlap.bassTip,
+    overlap.trebleTip,
+    bare,
+  );
   const sides: Label = [
     'beyond the old scar: front ',
-    length(front),
+    front,
     ', rear ',
-    length(rear),
+    rear,
     ', bass tip ',
-    length(bassTip),
+    bassTip,
     ', treble tip ',
-    length(trebleTip),
+    trebleTip,
   ];
-  return [
-    ['overScar', sides],
-    ...(bare > 0 ? ([['bareScar', ['bare scar up to ', length(bare), ' wide']]] as const) : []),
-  ];
+  return [['overScar', sides], ...(bare > 0 ? ([['bareScar', ['bare scar up to ', wide, ' wide']]] as const) : [])];
 };
 
 /** The outline to trace, with the slot to rout, the pin holes to drill and the lines that place it on the guitar. */
@@ -60,6 +64,8 @@ export const footprint: OnePiece = {
     const hasPins = pins.hold === 'pins';
     const ream = reamDepth(job) ?? 0;
     const place = position(job, design);
+    const [bassFromNut, trebleFromNut] = lengthsAlike(place.bass.fromNut, place.treble.fromNut);
+    const [bassFromFret12, trebleFromFret12] = lengthsAlike(place.bass.fromFret12, place.treble.fromFret12);
     const sizes: Label = [
       'slot ',
       length(slot.length),
@@ -90,11 +96,11 @@ export const footprint: OnePiece = {
           'nut to saddle at ',
           shortName(bass.name),
           ': ',
-          length(place.bass.fromNut),
+          bassFromNut,
           ', at ',
           shortName(treble.name),
           ': ',
-          length(place.treble.fromNut),
+          trebleFromNut,
           ...(isSlanted
             ? [' · ', length(bridge.frontToSaddle), ' and ', length(pins.fromSaddle), ': on the centre line']
             : []),
@@ -165,24 +171,14 @@ export const footprint: OnePiece = {
         anchor: 'end',
         shift: { dx: -0.6, dy: -1.8 },
       }),
-      note(
-        'fromFret12.bass',
-        { x: -half, y: front },
-        ['at ', shortName(bass.name), ': ', length(place.bass.fromFret12)],
-        {
-          anchor: 'start',
-          shift: { dx: 0.6, dy: -0.6 },
-        },
-      ),
-      note(
-        'fromFret12.treble',
-        { x: half, y: front },
-        ['at ', shortName(treble.name), ': ', length(place.treble.fromFret12)],
-        {
-          anchor: 'end',
-          shift: { dx: -0.6, dy: -0.6 },
-        },
-      ),
+      note('fromFret12.bass', { x: -half, y: front }, ['at ', shortName(bass.name), ': ', bassFromFret12], {
+        anchor: 'start',
+        shift: { dx: 0.6, dy: -0.6 },
+      }),
+      note('fromFret12.treble', { x: half, y: front }, ['at ', shortName(treble.name), ': ', trebleFromFret12], {
+        anchor: 'end',
+        shift: { dx: -0.6, dy: -0.6 },
+      }),
       note('bass', { x: -half, y: front - BEFORE }, ['bass'], {
         anchor: 'start',
         bold: true,

@@ -4,7 +4,17 @@ import { floorRadius, slotFloorAt, undersideHeight } from '../../geometry/bridge
 import { bridgeTopAt, topLine } from '../../geometry/bridge/top-line.ts';
 import type { Design, SolvedString } from '../../geometry/design.ts';
 import type { Label, Mark } from '../../geometry/drawing.ts';
-import { across, forHand, length, note, radius, showLine, stroke, upright } from '../../geometry/marks.ts';
+import {
+  across,
+  forHand,
+  length,
+  lengthsAlike,
+  note,
+  radius,
+  showLine,
+  stroke,
+  upright,
+} from '../../geometry/marks.ts';
 import { shortName } from '../../geometry/names.ts';
 import { saddleOutline, underSaddle } from '../../geometry/saddle/face.ts';
 import type { Settled } from '../../geometry/settle.ts';
@@ -12,26 +22,34 @@ import { elementMark } from '../../geometry/views/element.ts';
 import { notesUnder } from './over-strings.ts';
 import type { OnePiece } from './piece.ts';
 
+/** What is left under the slot: in the middle, and at its ends. */
+const woodUnder = (job: Settled, design: Design, end: number) => {
+  const woodAt = (y: number) => slotFloorAt(job, design, y) - undersideHeight(job, y);
+  return lengthsAlike(woodAt(0), woodAt(end));
+};
+
 /** What cannot be measured on the paper at a glance: how deep the slot is and what is left under it, where the saddle stands, and the three arcs. */
 const numbers = (job: Settled, design: Design, end: number): readonly (readonly [string, Label])[] => {
   const { slot, bridge, guitar } = job;
   const { strings, cut } = design;
   const [bass, treble] = [strings[0], strings.at(-1)] as [SolvedString, SolvedString];
-  const deep = (y: number) => length(bridgeTopAt(job, y) - slotFloorAt(job, design, y));
-  const wood = (y: number) => length(slotFloorAt(job, design, y) - undersideHeight(job, y));
+  const deepAt = (y: number) => bridgeTopAt(job, y) - slotFloorAt(job, design, y);
+  const [deep, deepBass, deepTreble] = lengthsAlike(deepAt(0), deepAt(-end), deepAt(end));
+  const [wood, woodAtEnds] = woodUnder(job, design, end);
+  const [bassExposure, trebleExposure] = lengthsAlike(bass.exposure, treble.exposure);
   return [
     [
       'slot',
-      ['slot ', deep(0), ' deep in the middle, ', deep(-end), ' at its bass end, ', deep(end), ' at its treble end'],
+      ['slot ', deep, ' deep in the middle, ', deepBass, ' at its bass end, ', deepTreble, ' at its treble end'],
     ],
-    ['wood', ['wood under it: ', wood(0), ' in the middle, ', wood(end), ' at its ends']],
+    ['wood', ['wood under it: ', wood, ' in the middle, ', woodAtEnds, ' at its ends']],
     [
       'stands',
       [
         'saddle stands out ',
-        length(bass.exposure),
+        bassExposure,
         ` at ${shortName(bass.name)}, `,
-        length(treble.exposure),
+        trebleExposure,
         ` at ${shortName(treble.name)}`,
       ],
     ],
@@ -90,7 +108,9 @@ export const section: OnePiece = {
         ),
       ),
       upright('tip', { x: -half, y: -profile.tipTop }, { x: -half, y: -profile.tipUnderside }, -half, -2.4),
-      upright('floor', { x: 0, y: -slotFloor }, { x: 0, y: -topHeight }, -half, -5.2),
+      upright('floor', { x: 0, y: -slotFloor }, { x: 0, y: -topHeight }, -half, -5.2, undefined, [
+        woodUnder(job, design, slotTo)[0],
+      ]),
       upright('thickness', { x: 0, y: -deckCentre }, { x: 0, y: -topHeight }, half, 2.4),
       ...(bridge.tipTreble === 'same'
         ? []

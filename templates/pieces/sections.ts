@@ -8,7 +8,18 @@ import { wingSpan } from '../../geometry/bridge/top-line.ts';
 import type { Design } from '../../geometry/design.ts';
 import type { Drawing, Label, Mark } from '../../geometry/drawing.ts';
 import { sayWith } from '../../geometry/layout.ts';
-import { across, forHand, length, moved, note, radius, showLine, stroke, upright } from '../../geometry/marks.ts';
+import {
+  across,
+  forHand,
+  length,
+  lengthsAlike,
+  moved,
+  note,
+  radius,
+  showLine,
+  stroke,
+  upright,
+} from '../../geometry/marks.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import { bounds } from '../../geometry/shape/measure.ts';
 import { segmentStart } from '../../geometry/shape/path.ts';
@@ -202,10 +213,12 @@ const marksOf = (
 const noProfile = (job: Settled, design: Design, station: Station): readonly Mark[] => {
   const { minX, maxX, minY, maxY } = bounds(footprintOutline(job, design));
   const front = design.datum.x - job.bridge.frontToSaddle;
+  const [toBass, toTreble] = lengthsAlike(-minX, maxX);
+  const [first, last] = lengthsAlike(minY - front, maxY - front);
   const reach: Label =
     station.runs === 'along'
-      ? ['it reaches ', length(-minX), ' to the bass and ', length(maxX), ' to the treble']
-      : ['it reaches from ', length(minY - front), ' to ', length(maxY - front), ' behind its front edge'];
+      ? ['it reaches ', toBass, ' to the bass and ', toTreble, ' to the treble']
+      : ['it reaches from ', first, ' to ', last, ' behind its front edge'];
   return notesUnder(0, 0, [
     ['none', ['no bridge ', ...placeOf(station)]],
     ['reach', reach],

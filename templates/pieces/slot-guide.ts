@@ -3,7 +3,7 @@ import { saddleLineAt, slotCut } from '../../geometry/bridge/slot.ts';
 import { type Led, type SlotWindow, slotWindow, windowProblem } from '../../geometry/bridge/slot-window.ts';
 import type { Design } from '../../geometry/design.ts';
 import type { Drawing, Label, Mark } from '../../geometry/drawing.ts';
-import { across, forHand, length, note, showLine, stroke, upright } from '../../geometry/marks.ts';
+import { across, forHand, length, lengthsAlike, note, showLine, stroke, upright } from '../../geometry/marks.ts';
 import { sayFor } from '../../geometry/say.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import { bounds } from '../../geometry/shape/measure.ts';
@@ -26,16 +26,18 @@ const ledBy = ({ router }: Shop, { slot }: Settled): Led => ({
 
 const guideWords = { bush: 'guide bush ⌀ ', round: 'round base ⌀ ', square: 'square base ' } as const;
 
-/** A depth in equal passes, none deeper than asked. */
-const passes = (depth: number, pass: number): Label => {
+/** A depth, and the equal passes in which it is cut, none deeper than asked. */
+const inPasses = (depth: number, pass: number): Label => {
   const count = Math.max(1, Math.ceil(depth / pass - 1e-9));
-  return count === 1 ? ['in one pass'] : [`in ${count} passes of `, length(depth / count)];
+  if (count === 1) return [length(depth), ' deep in one pass'];
+  const [deep, each] = lengthsAlike(depth, depth / count);
+  return [deep, ` deep in ${count} passes of `, each];
 };
 
 /** What is set at the router, on the guide itself: it is read there when the rest of the paper is gone. */
 const onGuide = (job: Settled, { router }: Shop, led: Led): readonly [tool: Label, depth: Label] => [
   ['cutter ⌀ ', length(led.cutter), ' · ', guideWords[router.guide], length(led.guide)],
-  [length(job.slot.depth), ' deep ', ...passes(job.slot.depth, router.pass)],
+  inPasses(job.slot.depth, router.pass),
 ];
 
 const says = (job: Settled, { router }: Shop, led: Led, window: SlotWindow): readonly (readonly [string, Label])[] => {
