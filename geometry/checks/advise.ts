@@ -1,6 +1,6 @@
 import { setAt } from '../fields.ts';
 import type { Job } from '../job.ts';
-import { type Axis, axisAt } from './advice/axis.ts';
+import { type Axis, axesAt } from './advice/axis.ts';
 import { type Row, rowsFrom, together } from './advice/rows.ts';
 import { rangesOf, type Trial, tryOut, worsened } from './advice/trial.ts';
 import { findWay, type Way } from './advice/way.ts';
@@ -16,12 +16,12 @@ const mostTrials = 48;
 
 /** The axes of a group of fields, `*` made out for every string; undefined where one of them may not be changed. */
 const axesOf = (group: readonly string[], { job, solved }: Trial): readonly Axis[] | undefined => {
-  const axes = group.map((path) =>
-    path.includes('*')
-      ? job.strings.list.flatMap(({ id }) => axisAt(job, solved.job, path.replace('*', id)) ?? [])
-      : [axisAt(job, solved.job, path)].flatMap((axis) => axis ?? []),
+  const paths = group.map((path) =>
+    path.includes('*') ? job.strings.list.map(({ id }) => path.replace('*', id)) : [path],
   );
-  return axes.every((part) => part.length > 0) ? axes.flat() : undefined;
+  const axes = axesAt(job, solved.job, paths.flat());
+  const isFree = (part: readonly string[]) => axes.some(({ path }) => part.includes(path));
+  return paths.every(isFree) ? axes : undefined;
 };
 
 /** Whether a way changes only fields among these: then more of them need not be changed. */

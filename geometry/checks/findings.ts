@@ -4,7 +4,7 @@ import type { Check, Finding } from './check.ts';
 import { checks } from './index.ts';
 import { levelAt, rank, sideOf, worstFirst } from './level.ts';
 import { rangeOf } from './ranges.ts';
-import { alike, rangeText, sayer } from './say.ts';
+import { type InWords, inWords, rangeText, sayer } from './say.ts';
 
 /** What is worked out when it is first asked for. */
 const lazy = <T>(of: () => T): (() => T) => {
@@ -16,22 +16,33 @@ const lazy = <T>(of: () => T): (() => T) => {
 };
 
 const findingOf = (check: Check, job: Settled, design: Design): readonly Finding[] => {
-  const { range, isOwn, kind, title } = rangeOf(job, check.id);
+  const { range, own, isOwn, kind, title } = rangeOf(job, check.id);
   const facts = worstFirst(range, check.facts(job, design));
   const [worst] = facts;
   if (worst === undefined) return [];
   const level = levelAt(range, worst.value);
   const side = sideOf(range, worst.value);
   // A number that is dragged makes all findings anew many times a second; few of them are read.
-  const show = lazy(() => {
+  const worded = lazy((): InWords => {
     const values = facts.map(({ value }) => value);
-    return kind === 'length' ? alike(job.show, range, values) : job.show;
+    return kind === 'length' ? inWords(job.show, range, own, values) : { show: job.show, range };
   });
   const says = lazy(() => {
-    const shown = { ...job, show: show() };
-    return check.says({ worst, level, facts, range, say: sayer(range, kind, shown.show), job: shown, design });
+    const { show, range: shown } = worded();
+    return check.says({
+      worst,
+      level,
+      facts,
+      range,
+      say: sayer(shown, kind, show),
+      job: { ...job, show },
+      design,
+    });
   });
-  const inWords = lazy(() => rangeText(range, kind, show(), isOwn));
+  const rangeSays = lazy(() => {
+    const { show, range: shown } = worded();
+    return rangeText(shown, kind, show, isOwn);
+  });
   return [
     {
       check: check.id,
@@ -42,7 +53,7 @@ const findingOf = (check: Check, job: Settled, design: Design): readonly Finding
       },
       means: (side && check.means[side]) ?? '',
       get range() {
-        return inWords();
+        return rangeSays();
       },
       source: isOwn ? 'set for this job' : 'common practice, from memory',
       isOwnRange: isOwn,

@@ -3,25 +3,51 @@ import type { Job } from '../job.ts';
 import { asFraction, formatQuantity, parseQuantity, type QuantityKind, unitFor } from '../units.ts';
 import type { Fact, Found } from './check.ts';
 import { levelAt } from './level.ts';
-import type { Range } from './ranges.ts';
+import { type Range, roundRange } from './ranges.ts';
 
 const limits = ({ doubtfulFrom, from, to, doubtfulTo }: Range): readonly number[] =>
   [doubtfulFrom, from, to, doubtfulTo].filter((limit) => limit !== undefined);
+
+/** Each limit of a range, by its name, with what stands for it in another. */
+const limitsOf = (range: Range, other: Range): readonly (readonly [key: string, limit: number, shown: number])[] =>
+  Object.entries(range).map(([key, limit]) => [key, limit, other[key as keyof Range] ?? limit]);
 
 const near = (a: number, b: number) => Math.abs(a - b) <= 1e-9;
 
 /** On which side of a limit a value lies: 0 on it. */
 const side = (value: number, limit: number) => (near(value, limit) ? 0 : Math.sign(value - limit));
 
-/** Units in which a sentence writes all its values (mm) and the limits alike: in fractions only where each of them reads as one, and stays on its side of the limits so; else in decimal inches. */
-export const alike = (show: Job['show'], range: Range, values: readonly number[]): Job['show'] => {
-  if (show.length !== 'fraction') return show;
-  const readsSo = (value: number) =>
-    limits(range).every((limit) => {
-      const [shown, shownLimit] = [asFraction(value), asFraction(limit)];
-      return shown !== undefined && shownLimit !== undefined && side(shown, shownLimit) === side(value, limit);
+/** Units and limits in which a check is put into words. */
+export interface InWords {
+  readonly show: Job['show'];
+  readonly range: Range;
+}
+
+/**
+ * How a check of lengths (mm) is put into words, its values and limits all alike: in fractions only where each of them reads as one, else in decimal inches. A usual limit is as round in inches as it is in mm, unless that
+ * would put one of the values on another side of it.
+ */
+export const inWords = (show: Job['show'], range: Range, own: Range, values: readonly number[]): InWords => {
+  if (show.length === 'mm') return { show, range };
+  const keepsSides = (limit: number, shown: number, read: (value: number) => number | undefined) => {
+    const shownLimit = read(shown);
+    return values.every((value) => {
+      const shownValue = read(value);
+      return (
+        shownValue !== undefined && shownLimit !== undefined && side(shownValue, shownLimit) === side(value, limit)
+      );
     });
-  return values.every(readsSo) ? show : { ...show, length: 'in' };
+  };
+  const rounded = (units: Job['show']): Range => ({ ...roundRange(range, units), ...own });
+  const pairs = limitsOf(range, rounded(show));
+  if (show.length === 'fraction' && pairs.every(([, limit, shown]) => keepsSides(limit, shown, asFraction)))
+    return { show, range: rounded(show) };
+  const inches = { ...show, length: 'in' } as const;
+  const kept = limitsOf(range, rounded(inches)).map(([key, limit, shown]) => [
+    key,
+    keepsSides(limit, shown, (value) => value) ? shown : limit,
+  ]);
+  return { show: inches, range: Object.fromEntries(kept) };
 };
 
 const mostDigits = 6;
@@ -50,7 +76,8 @@ export const sayer = (range: Range, kind: QuantityKind, show: Job['show']): ((va
     let text = usual;
     for (let digits = fewest; digits <= mostDigits && !holds(text); digits += 1)
       text = formatQuantity(value, kind, show, { unit: true, digits });
-    return text;
+    // Between a limit and how that is shown no number of digits is enough.
+    return holds(text) ? text : usual;
   };
 };
 

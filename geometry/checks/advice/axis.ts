@@ -2,7 +2,7 @@ import { applies, type FieldInfo, fieldAt, getAt } from '../../fields.ts';
 import type { Job } from '../../job.ts';
 import { checkField } from '../../job-file.ts';
 import type { Settled } from '../../settle.ts';
-import { formatQuantity, MM_PER_INCH, parseQuantity, type QuantityKind, unitFor } from '../../units.ts';
+import { alikeIn, formatQuantity, MM_PER_INCH, parseQuantity, type QuantityKind, unitFor } from '../../units.ts';
 import type { Change } from '../check.ts';
 
 /** How finely a number is typed: in stored units, with so many decimals where they are not the usual ones. */
@@ -71,7 +71,7 @@ const mayChange = (path: string, { work, slot }: Job): boolean =>
   );
 
 /** The field as an axis; undefined where it does not count, may not change in this work, or holds a word (but “flat”, which is a radius). */
-export const axisAt = (job: Job, settled: Settled, path: string): Axis | undefined => {
+const axisAt = (job: Job, settled: Settled, path: string): Omit<Axis, 'finenesses'> | undefined => {
   const field = fieldAt(path);
   if (field === undefined || field.kind === 'word' || field.kind === 'text') return undefined;
   if (!applies(field, job) || !mayChange(path, job)) return undefined;
@@ -80,7 +80,6 @@ export const axisAt = (job: Job, settled: Settled, path: string): Axis | undefin
   const { kind, min = 0, max = 0 } = field;
   const now = value === 'flat' ? Number.POSITIVE_INFINITY : value;
   if (typeof now !== 'number') return undefined;
-  const finenesses = finenessesOf(kind, job.show);
   if (kind === 'radius') {
     const weight = 2 * (outerString ** 2 / 2);
     const stepTo = (radius: number) => weight * (1 / radius - 1 / now);
@@ -88,7 +87,6 @@ export const axisAt = (job: Job, settled: Settled, path: string): Axis | undefin
       path,
       field,
       now,
-      finenesses,
       stepTo,
       valueAt: (step) => 1 / (step / weight + 1 / now),
       reach: [stepTo(max), stepTo(min)],
@@ -100,11 +98,21 @@ export const axisAt = (job: Job, settled: Settled, path: string): Axis | undefin
     path,
     field,
     now,
-    finenesses,
     stepTo,
     valueAt: (step) => now + step / weight,
     reach: [stepTo(min), stepTo(max)],
   };
+};
+
+/** These fields as axes, typed in fractions only where each length among them reads as one now, so that what is said instead of what is all of a kind; those left out that are none. */
+export const axesAt = (job: Job, settled: Settled, paths: readonly string[]): readonly Axis[] => {
+  const axes = paths.flatMap((path) => axisAt(job, settled, path) ?? []);
+  const lengths = axes.filter(({ field }) => field.kind === 'length');
+  const show = alikeIn(
+    job.show,
+    lengths.map(({ now }) => now),
+  );
+  return axes.map((axis) => ({ ...axis, finenesses: finenessesOf(axis.field.kind as QuantityKind, show) }));
 };
 
 /** A value as a person types it: its text, and what is read back from that; undefined where the field would not take it. */

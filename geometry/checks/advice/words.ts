@@ -49,13 +49,17 @@ const resetTo = ({ value, text }: Change, { guitar, show }: Settled): string => 
   return `Reset the neck so that the straightedge stands ${text} over the top: turn it ${raise >= 0 ? 'back' : 'forward'} by ${angle}, ${off} off the ${raise >= 0 ? 'heel' : 'joint’s upper edge'}`;
 };
 
-/** What stands in a field now, with its unit; undefined for a word. */
-const nowAt = (path: string, job: Job): string | undefined => {
+/** Whether a number is written with decimals, not as a fraction. */
+const isDecimal = (text: string): boolean => /\d[.,]\d/.test(text);
+
+/** What stands in the field now that is to be changed, with its unit, in decimals where the new number is; undefined for a word. */
+const nowAt = ({ path, text }: Change, job: Job): string | undefined => {
   const value = getAt(job, path);
   const kind = fieldAt(path)?.kind;
-  return typeof value === 'number' && kind !== undefined && kind !== 'word' && kind !== 'text'
-    ? formatQuantity(value, kind, job.show, { unit: true })
-    : undefined;
+  if (typeof value !== 'number' || kind === undefined || kind === 'word' || kind === 'text') return undefined;
+  const show: Job['show'] =
+    isDecimal(text) && job.show.length === 'fraction' ? { ...job.show, length: 'in' } : job.show;
+  return formatQuantity(value, kind, show, { unit: true });
 };
 
 /** Changes as one sentence. */
@@ -81,7 +85,7 @@ export const sentence = (changes: readonly Change[], job: Job, settled: Settled)
     return `Measure ${names} again: ${enumerate(again.map(({ text }) => text))} would be right.`;
   }
   if (others.length > 1) return `${make('Make')}.`;
-  const now = nowAt(first.path, job);
+  const now = nowAt(first, job);
   return `${make('Make')}${now === undefined ? '' : ` instead of ${now}`}.`;
 };
 

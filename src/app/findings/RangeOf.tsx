@@ -1,5 +1,5 @@
 import { useRef } from 'react';
-import { type CheckId, rangeOf, usualRanges } from '../../../geometry/checks/ranges.ts';
+import { type CheckId, rangeOf, roundRange, usualRanges } from '../../../geometry/checks/ranges.ts';
 import { fieldAt } from '../../../geometry/fields.ts';
 import { formatQuantity } from '../../../geometry/units.ts';
 import { showAsRead } from '../decimal.ts';
@@ -19,9 +19,10 @@ const Limit = ({ check, bound }: { check: CheckId; bound: Bound }) => {
   if (field === undefined) throw new RangeError(`${path} is no field.`);
   const { says: refused, focusProps, textProps, value, unit } = useField(field);
   const usual = useBenchState((state) => {
-    const { job } = state;
-    const bounds = rangeOf({ ...job, limits: {} }, check).range;
-    return bounds[bound] === undefined ? '' : formatQuantity(bounds[bound], usualRanges[check].kind, showAsRead(state));
+    const { range, kind } = rangeOf({ ...state.job, limits: {} }, check);
+    const show = showAsRead(state);
+    const limit = (kind === 'length' ? roundRange(range, show) : range)[bound];
+    return limit === undefined ? '' : formatQuantity(limit, kind, show);
   });
   const isUsual = value === undefined || value === 'usual';
   return (

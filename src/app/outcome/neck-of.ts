@@ -1,4 +1,4 @@
-import { rangeOf } from '../../../geometry/checks/ranges.ts';
+import { rangeOf, roundRange } from '../../../geometry/checks/ranges.ts';
 import { fieldAt } from '../../../geometry/fields.ts';
 import { type NeckOrBridge, neckOrBridge } from '../../../geometry/instrument/neck.ts';
 import { missingReadings } from '../../../geometry/instrument/strung.ts';
@@ -17,7 +17,9 @@ export interface NeckSays {
 
 /** Thicknesses that suit the neck, as far as they are usual, or else doubtful: “9.0 to 10.0 mm”. */
 const thicknesses = (job: Settled, { suits, says: verdict }: NeckOrBridge): string => {
-  const { from = suits.from, to = suits.to, doubtfulFrom = from, doubtfulTo = to } = rangeOf(job, 'neck').range;
+  const { range, own } = rangeOf(job, 'neck');
+  const usual = job.show.length === 'mm' ? range : { ...roundRange(range, { ...job.show, length: 'in' }), ...own };
+  const { from = suits.from, to = suits.to, doubtfulFrom = from, doubtfulTo = to } = usual;
   const [thin, stout] = verdict === 'bridge' ? [from, to] : [doubtfulFrom, doubtfulTo];
   const say = (value: number, unit: boolean) =>
     formatQuantity(value, 'length', job.show, { unit, ...(job.show.length !== 'mm' && { digits: 3 }) });

@@ -115,8 +115,17 @@ describe('advice', () => {
       worsens: [],
     });
     expect(one('exposure', ['show.length', 'fraction'])[0]).toBe(
-      'Make the thickness at the centre 3/8 in instead of 0.366 in.',
+      'Make the thickness at the centre 0.375 in instead of 0.366 in.',
     );
+    // What is instead of what reads in one way: both as fractions, or neither.
+    const sixtyFourths: readonly Put[] = [
+      ['show.length', 'fraction'],
+      ['bridge.thickness', (23 / 64) * 25.4],
+    ];
+    expect(one('exposure', ...sixtyFourths)[0]).toBe('Make the thickness at the centre 3/8 in instead of 23/64 in.');
+    for (const id of checkIds)
+      for (const { says } of advise(put(workedExample(), ...sixtyFourths), id))
+        expect(/\d\/\d/.test(says) && /\d\.\d+ in\b/.test(says), says).toBe(false);
     expect(one('inSlot')[0]).toBe('Make the slot depth 5.5 mm instead of 5.0 mm.');
   });
 

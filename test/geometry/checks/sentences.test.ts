@@ -41,10 +41,12 @@ describe('sentences', () => {
     const e2 = solved(workedExample()).strings[0]?.exposure ?? 0;
     const over = 9.3 + e2 - 4.5004;
     expect(says('exposure', ['bridge.thickness', over])).toBe('Saddle stands out by 4.5004 mm at E2');
-    expect(says('exposure', ['bridge.thickness', over], ['show.length', 'in'])).toBe(
+    const own: Put = ['limits.exposure', { doubtfulFrom: 1.5, from: 2, to: 4.5, doubtfulTo: 5.5 }];
+    expect(says('exposure', ['bridge.thickness', over], ['show.length', 'in'], own)).toBe(
       'Saddle stands out by 0.1772 in at E2',
     );
     const under = 9.3 + e2 - 4.4996;
+    expect(says('exposure', ['bridge.thickness', under], ['show.length', 'in'], own)).toMatch(/ to 0\.177 in$/);
     expect(says('exposure', ['bridge.thickness', under])).toMatch(/ to 4\.4996 mm$/);
     expect(says('thickness', ['bridge.thickness', 6.999], ['show.length', 'fraction'])).toBe(
       'Bridge 0.2756 in thick at the centre',
@@ -59,8 +61,12 @@ describe('sentences', () => {
       const { says, range } = found.find(({ check }) => check === 'thickness') ?? { says: '', range: '' };
       return [says, range];
     };
-    // Common practice runs from 7 to 10.5 mm, which are no 64ths: 0.276 and 0.413 in.
-    expect(thick()).toEqual(['Bridge 0.359 in thick at the centre', 'usual 0.276 to 0.413 in']);
+    // Common practice runs from 7 to 10.5 mm: about 9/32 and 13/32 in.
+    expect(thick()).toEqual(['Bridge 23/64 in thick at the centre', 'usual 9/32 to 13/32 in']);
+    expect(thick(['bridge.thickness', 0.365 * inch])).toEqual([
+      'Bridge 0.365 in thick at the centre',
+      'usual 0.275 to 0.415 in',
+    ]);
     const own = (from: number, to: number): Put => [
       'limits.thickness',
       { doubtfulFrom: (1 / 4) * inch, from: from * inch, to: to * inch, doubtfulTo: inch / 2 },
@@ -73,6 +79,27 @@ describe('sentences', () => {
       const said = `${says}, ${range}`;
       expect(/\d\/\d/.test(said) && /\d\.\d+ in\b/.test(said), said).toBe(false);
     }
+  });
+
+  test('say usual ranges in numbers that are round in the reader’s unit, unless one of theirs would then stand on another side', () => {
+    const inch = 25.4;
+    const range = (id: CheckId, unit: string, ...puts: readonly Put[]) =>
+      foundIn(workedExample(), ['show.length', unit], ...puts).find(({ check }) => check === id)?.range;
+    expect(range('pinGap', 'in')).toBe('at least 0.120 in');
+    expect(range('saddleEnd', 'in')).toBe('usual 0.235 to 0.650 in');
+    // 4.5 mm, about 0.175 in, are right: so is D3 with 4.47 mm.
+    expect(range('exposure', 'in')).toBe('usual 0.080 to 0.177 in');
+    expect(range('firstFret', 'in')).toBe('usual 0.012 to 0.024 in');
+    expect(range('actionBass', 'fraction', ['action.bass', (3 / 32) * inch])).toBe('usual 5/64 to 7/64 in');
+    // 7 mm are right: so is 7.1 mm, near 9/32 in, and 6.99 mm is not, though it is more than 0.275 in.
+    const thick = (value: number): readonly Put[] => [
+      ['bridge.thickness', value],
+      ['slot.depth', 3],
+    ];
+    expect(range('thickness', 'fraction', ...thick(7.1))).toBe('usual 0.275 to 0.415 in');
+    expect(range('thickness', 'fraction', ...thick(6.99))).toBe('usual 0.276 to 0.415 in');
+    // The job’s own limits stand as they are.
+    expect(range('exposure', 'in', ['limits.exposure', { to: 4.6 }])).toBe('your range 0.080 to 0.181 in');
   });
 
   test('name the readings that contradict each other, and by how much', () => {
