@@ -1,7 +1,7 @@
 import type { z } from 'zod/mini';
 import { type FieldWords, type Job, jobSchema, words } from './job.ts';
 import { onceForText } from './once.ts';
-import { formatQuantity, type QuantityKind, type ShowUnits } from './units.ts';
+import { alikeIn, formatQuantity, type QuantityKind, roundIn, type ShowUnits, unitFor } from './units.ts';
 
 /** One field of a job: its path and its words. In the path of a field of a list's item, such as a string's, `*` stands for the item's key. */
 export interface FieldInfo extends FieldWords {
@@ -250,10 +250,14 @@ export function applies(field: FieldInfo, job: object, root: Schema = jobSchema)
   });
 }
 
-/** The usual range [practice] in the units shown, such as `8.0 to 12.0 mm`; undefined where no range is usual. */
+/** The usual range [practice] in the units shown, in numbers that are round in them, such as `8.0 to 12.0 mm` or `5/16 to 15/32 in`; undefined where no range is usual. */
 export function usualText(field: FieldInfo, show: ShowUnits): string | undefined {
   if (field.usual === undefined || field.kind === 'word' || field.kind === 'text') return undefined;
   const kind: QuantityKind = field.kind;
-  const [from, to] = field.usual;
-  return `${formatQuantity(from, kind, show)} to ${formatQuantity(to, kind, show, { unit: true })}`;
+  const unit = unitFor(kind, show);
+  const inUnit = field.usual.map((limit) => roundIn(limit, kind, unit));
+  const units = kind === 'length' ? alikeIn(show, inUnit) : show;
+  const [from, to] = units === show ? inUnit : field.usual.map((limit) => roundIn(limit, kind, 'in'));
+  const say = (limit = 0, isLast = false) => formatQuantity(limit, kind, units, { unit: isLast });
+  return `${say(from)} to ${say(to, true)}`;
 }

@@ -287,6 +287,30 @@ export const alikeIn = <S extends ShowUnits>(show: S, lengths: readonly number[]
     ? { ...show, length: 'in' }
     : show;
 
+/** How finely sizes of common practice are meant in inches, by what they lie under, inches: in decimals and in fractions. */
+const meant: Readonly<
+  Record<'length' | 'radius', readonly (readonly [under: number, Record<'in' | 'fraction', number>])[]>
+> = {
+  length: [
+    [1 / 32, { in: 1 / 1000, fraction: 1 / 1000 }],
+    [1 / 2, { in: 1 / 200, fraction: 1 / 64 }],
+    [2, { in: 1 / 20, fraction: 1 / 16 }],
+    [Number.POSITIVE_INFINITY, { in: 1 / 10, fraction: 1 / 8 }],
+  ],
+  radius: [
+    [50, { in: 1 / 4, fraction: 1 / 4 }],
+    [Number.POSITIVE_INFINITY, { in: 1, fraction: 1 }],
+  ],
+};
+
+/** A length or radius of common practice (mm), which is round in mm, as the number nearest to it that is round in the reader's unit; mm again. */
+export const roundIn = (value: number, kind: QuantityKind, unit: LengthUnit): number => {
+  if (unit === 'mm' || (kind !== 'length' && kind !== 'radius')) return value;
+  const size = Math.abs(value) / MM_PER_INCH;
+  const step = (meant[kind].find(([under]) => size < under)?.[1][unit] ?? 1) * MM_PER_INCH;
+  return Math.round(value / step) * step;
+};
+
 /** The nearest 64th of an inch, reduced: `3 5/32`, `0`, `−1/64`. */
 function fraction(value: number): string {
   const all = Math.round((Math.abs(value) / MM_PER_INCH) * 64);

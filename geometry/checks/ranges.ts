@@ -1,5 +1,5 @@
 import type { Job } from '../job.ts';
-import { MM_PER_INCH, type QuantityKind, type ShowUnits } from '../units.ts';
+import { type QuantityKind, roundIn, type ShowUnits } from '../units.ts';
 
 /**
  * What is right, and how far beyond it is doubtful; wrong beyond that. A side that is left out has no limit. In stored units: mm, degrees, shares of 1.
@@ -116,23 +116,9 @@ export const usualRanges = define({
   neckPlane: { title: 'Straightedge against the strung guitar', kind: 'length', steel: atMost(0.2, 0.4) },
 });
 
-/** How finely a limit of common practice is meant where it is read in inches, by its size, mm: thousandths up to 1/32 in, from there 64ths or 0.005 in, from 1/2 in on 16ths or 0.05 in. */
-const finenessAt = (size: number, unit: 'in' | 'fraction'): number => {
-  if (size < MM_PER_INCH / 32) return MM_PER_INCH / 1000;
-  if (size < MM_PER_INCH / 2) return unit === 'fraction' ? MM_PER_INCH / 64 : MM_PER_INCH / 200;
-  return unit === 'fraction' ? MM_PER_INCH / 16 : MM_PER_INCH / 20;
-};
-
-/** A limit of common practice (mm), which is round in mm, as the number that is round in the reader's unit. */
-const roundLimit = (limit: number, { length: unit }: ShowUnits): number => {
-  if (unit === 'mm') return limit;
-  const step = finenessAt(Math.abs(limit), unit);
-  return Math.round(limit / step) * step;
-};
-
 /** A usual range of lengths, mm, in limits that are round in the reader's unit. */
 export const roundRange = (range: Range, show: ShowUnits): Range =>
-  Object.fromEntries(Object.entries(range).map(([key, limit]) => [key, roundLimit(limit, show)]));
+  Object.fromEntries(Object.entries(range).map(([key, limit]) => [key, roundIn(limit, 'length', show.length)]));
 
 export type CheckId = keyof typeof usualRanges;
 

@@ -249,7 +249,21 @@ describe('usualText', () => {
     const show = { length: 'mm', radius: 'in', gauge: 'in' } as const;
     expect(usualText(field('guitar.neckPlaneHeight'), show)).toBe('8.0 to 12.0 mm');
     expect(usualText(field('guitar.boardRadiusNut'), show)).toBe('7.25 to 20 in');
-    expect(usualText(field('slot.width'), { ...show, length: 'fraction' })).toBe('0.091 to 0.130 in');
+    expect(usualText(field('slot.width'), { ...show, length: 'fraction' })).toBe('3/32 to 1/8 in');
+    const inches = (path: string) => usualText(field(path), { length: 'in', radius: 'in', gauge: 'in' });
+    const fractions = (path: string) => usualText(field(path), { ...show, length: 'fraction' });
+    // Round in the reader's unit, both numbers in the same way.
+    expect([inches('slot.width'), inches('action.bass'), inches('guitar.relief')]).toEqual([
+      '0.090 to 0.130 in',
+      '0.080 to 0.110 in',
+      '0.004 to 0.012 in',
+    ]);
+    expect([fractions('action.bass'), fractions('guitar.rise'), fractions('bridge.depth')]).toEqual([
+      '5/64 to 7/64 in',
+      '0.012 to 0.060 in',
+      '1 to 1 5/8 in',
+    ]);
+    expect(inches('guitar.topRadius')).toBe('177 to 630 in');
     expect(usualText(field('bridge.tilt'), show)).toBeUndefined();
     expect(usualText(field('bridge.footprint'), show)).toBeUndefined();
   });
