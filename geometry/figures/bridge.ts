@@ -5,6 +5,7 @@ import type { Figure } from './figure.ts';
 import { dropIs } from './heights.ts';
 import { type Given, inputs } from './inputs.ts';
 import { neckPlaneHeight, rise } from './neck.ts';
+import { depthOf, lengthOf } from './outline.ts';
 import { saddleLineFromNut, saddleSlant } from './slot.ts';
 import { sources } from './sources.ts';
 import { acrossAtSaddle } from './strings.ts';
@@ -97,7 +98,7 @@ export const tipTop: Figure = {
       z_t: topHeight,
       R_t: 'guitar.topRadius',
       T_t: 'bridge.tipThickness',
-      l: 'bridge.length',
+      l: lengthOf(settled),
     }),
     source: sources.definition,
   }),
@@ -136,7 +137,7 @@ export const bridgeRear: Figure = {
   value: (_, design) => design.bridgeRear,
   how: (settled, design, k) => ({
     formula: 'x_r = x_f + d',
-    inputs: inputs(settled, design, k, { x_f: bridgeFront, d: 'bridge.depth' }),
+    inputs: inputs(settled, design, k, { x_f: bridgeFront, d: depthOf(settled) }),
     source: sources.definition,
   }),
 };

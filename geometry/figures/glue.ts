@@ -4,6 +4,7 @@ import type { Settled } from '../settle.ts';
 import { bridgeFront, bridgeRear } from './bridge.ts';
 import type { Figure, How } from './figure.ts';
 import { type Given, inputs } from './inputs.ts';
+import { outlinePoints, outlineRuns } from './outline.ts';
 import { sources } from './sources.ts';
 
 type Sources = Parameters<typeof inputs>[3];
@@ -38,38 +39,10 @@ const rounded = {
   source: 'Plane geometry: rectangles and quarter circles.',
 };
 
-/** The points of a free outline all the way round, each as two inputs and whether it is a corner; of a mirrored half, its image's after its own. */
-const points = ({ bridge }: Settled): Sources => {
-  const own = bridge.points.map(({ id, across, along, turn }, k) => ({
-    across: { name: `Across, point ${k + 1}`, value: across, path: `bridge.points.${id}.across` },
-    along: { name: `Behind the front, point ${k + 1}`, value: along, path: `bridge.points.${id}.along` },
-    corner: { name: `Point ${k + 1}: 1 for a corner, 0 where the outline is smooth`, value: turn === 'corner' ? 1 : 0 },
-  }));
-  const image =
-    bridge.mirrored === 'yes'
-      ? own
-          .filter(({ across }) => across.value !== 0)
-          .toReversed()
-          .map(({ across, along, corner }) => ({
-            across: { name: `${across.name}, mirrored`, value: -across.value },
-            along: { name: `${along.name}, mirrored`, value: along.value },
-            corner: { name: `${corner.name}, mirrored`, value: corner.value },
-          }))
-      : [];
-  return Object.fromEntries(
-    [...own, ...image].flatMap(({ across, along, corner }, k): (readonly [string, Given])[] => [
-      [`a_${k + 1}`, { ...across, kind: 'length' }],
-      [`s_${k + 1}`, { ...along, kind: 'length' }],
-      [`c_${k + 1}`, { ...corner, kind: 'count' }],
-    ]),
-  );
-};
-
 const free = (job: Settled): Shape => {
-  const round =
-    'round the outline, the way that makes A positive, x across and y from its foremost place. It runs through the points (a_k, s_k), of which those on one spot count once: from corner to corner (c_k = 1) on a centripetal Catmull–Rom curve, straight if no point is between; a curve’s first and last points are doubled, and without a corner it runs on round';
+  const round = `round the outline, the way that makes A positive, x across and y from its foremost place. ${outlineRuns}`;
   return {
-    takes: points(job),
+    takes: outlinePoints(job),
     area: `A = ∮x dy ${round}`,
     centre: `x_c = x_f + ∮x·y dy/A ${round}`,
     moment: `I = ∮x·(y − x_c + x_f)² dy ${round}`,

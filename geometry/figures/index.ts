@@ -9,11 +9,13 @@ import { neededSetback } from './intonation.ts';
 import * as life from './life.ts';
 import * as load from './load.ts';
 import * as neck from './neck.ts';
+import * as outline from './outline.ts';
 import * as plateCap from './plate-cap.ts';
 import * as position from './position.ts';
 import * as saddle from './saddle.ts';
 import * as saddleHeights from './saddle-heights.ts';
 import * as scale from './scale.ts';
+import * as section from './section.ts';
 import * as setUp from './set-up.ts';
 import * as slot from './slot.ts';
 import * as stock from './stock.ts';
@@ -64,6 +66,8 @@ export const figures: readonly Figure[] = [
   breakPoints.behindSlotMiddle,
   position.nutToSaddle,
   position.fret12ToSaddle,
+  outline.outlineLength,
+  outline.outlineDepth,
   bridge.bridgeFront,
   bridge.bridgeRear,
   position.overFront,
@@ -77,6 +81,9 @@ export const figures: readonly Figure[] = [
   bridge.shoulderBass,
   bridge.shoulderTreble,
   bridge.tipTop,
+  section.sectionTop,
+  section.sectionUnderside,
+  section.sectionThickness,
   bridge.slotFloor,
   bridge.woodUnderSlot,
   heights.crownAtFret1,

@@ -1,3 +1,7 @@
+/** Where the curve of a free outline comes from. */
+const freeCurve =
+  'the curve: Catmull & Rom (1974), with the centripetal parameter of Yuksel, Schaefer & Keyser (2011).';
+
 /** Where the figures' formulas come from, as it is said to whoever asks. */
 export const sources = {
   definition: 'Definition.',
@@ -22,6 +26,6 @@ export const sources = {
   neck: 'Definition; which clearance and which thickness are usual is common practice.',
   practice: 'Common practice: nothing was measured.',
   centroid: 'Green’s theorem over the footprint’s outline; the whole footprint is taken as glued.',
-  freeOutline:
-    'Green’s theorem over the footprint’s outline, the whole of it taken as glued; the curve: Catmull & Rom (1974), with the centripetal parameter of Yuksel, Schaefer & Keyser (2011).',
+  freeOutline: `Green’s theorem over the footprint’s outline, the whole of it taken as glued; ${freeCurve}`,
+  freeCurve: `Definition; ${freeCurve}`,
 } as const;

@@ -1,5 +1,7 @@
 import { endOf, highestOf, laid, squares, worst } from './crown-formulas.ts';
+import { depthOf, lengthOf } from './free-outline.ts';
 import { areaOf, centreOf, down, momentOf, secondMomentOf, share, shearOf } from './load-formulas.ts';
+import { sectionTop } from './section-formulas.ts';
 import { deg, drop, mean, rad, sum, type Values, whereFalls, whereLeast } from './values.ts';
 
 /** Works a figure out from its inputs alone. */
@@ -213,11 +215,16 @@ export const formulas: Readonly<Record<string, Formula>> = {
   setback: (v) => v.n('s_n') - v.n('missed'),
   breakPointFromNut: (v) => v.n('L') + v.n('s'),
   behindSlotMiddle: (v) => v.n('x_s') - v.n('x_0') - v.n('m') * v.n('y'),
+  outlineLength: lengthOf,
+  outlineDepth: depthOf,
   bridgeFront: (v) => v.n('x_0') - v.n('f') - (v.has('v') ? v.n('v') : 0),
   bridgeRear: (v) => v.n('x_f') + v.n('d'),
   topHeight: (v) => v.n('rise') - v.n('h'),
   deckCentre: (v) => v.n('z_t') + v.n('T_c'),
   deckHeight: (v) => surface(v, v.n('y')),
+  sectionTop,
+  sectionUnderside: (v) => v.n('z_t') - drop(v.radius('R_t'), v.n('y')),
+  sectionThickness: (v) => v.n('z') - v.n('z_u'),
   shoulderBass: (v) => surface(v, -v.n('w') / 2),
   shoulderTreble: (v) => surface(v, v.n('w') / 2),
   tipTop: (v) => v.n('z_t') - drop(v.radius('R_t'), v.n('l') / 2) + v.n('T_t'),

@@ -59,17 +59,26 @@ const alongSpeed = (stretch: Stretch, t: number): number => {
   return (8 * step(h) - step(2 * h)) / (12 * h);
 };
 
-/** How far along the outline begins: the least of many places, then sought about it. */
-const foremost = (outline: readonly Stretch[]): number => {
+/** The least of a measure of the outline's places: the least of many, then sought about it. */
+const leastOf = (outline: readonly Stretch[], measure: (place: Point) => number): number => {
   const n = 100;
   const leasts = outline.map((stretch) => {
-    const along = (t: number) => stretch(t)[1];
+    const at = (t: number) => measure(stretch(t));
     const places = Array.from({ length: n + 1 }, (_, i) => i / n);
-    const at = places.reduce((best, t) => (along(t) < along(best) ? t : best));
-    return along(whereLeast(along, [Math.max(0, at - 1 / n), Math.min(1, at + 1 / n)]));
+    const best = places.reduce((one, t) => (at(t) < at(one) ? t : one));
+    return Math.min(at(best), at(whereLeast(at, [Math.max(0, best - 1 / n), Math.min(1, best + 1 / n)])));
   });
   return Math.min(...leasts);
 };
+
+/** How far along the outline begins. */
+const foremost = (outline: readonly Stretch[]): number => leastOf(outline, ([, along]) => along);
+
+/** Twice the farthest that the outline lies from the centre line. */
+export const lengthOf = (v: Values): number => -2 * leastOf(stretches(v), ([across]) => -Math.abs(across));
+
+/** From the outline's foremost place to its rearmost. */
+export const depthOf = (v: Values): number => -leastOf(stretches(v), ([, along]) => -along) - foremost(stretches(v));
 
 /** ∮x·f(y) dy round the outline, y from its foremost place, the way that makes its area positive. */
 export const round = (v: Values, f: (y: number) => number): number => {

@@ -153,6 +153,7 @@ export const cases: readonly Case[] = [
     'saddle.crown': 'gauge',
     'show.radius': 'mm',
   }),
+  changed('a section through the treble wing', { 'show.sectionAcross': 62.5 }),
   changed('a saddle on a domed floor, a bridge of ebony', {
     'slot.floor': 'dome',
     'saddle.under': 0.6,

@@ -1,9 +1,10 @@
 // The figures of strings, pins and the glued area in jobs that are not of the common kind, each worked out again from its inputs.
 import { describe, expect, it } from 'vitest';
 import * as breakAngle from '../../../geometry/figures/break-angle.ts';
-import { bridgeFront } from '../../../geometry/figures/bridge.ts';
+import { bridgeFront, bridgeRear } from '../../../geometry/figures/bridge.ts';
 import type { Figure } from '../../../geometry/figures/figure.ts';
 import * as glue from '../../../geometry/figures/glue.ts';
+import * as outline from '../../../geometry/figures/outline.ts';
 import { saddleHeight } from '../../../geometry/figures/saddle-heights.ts';
 import { passAction } from '../../../geometry/figures/set-up.ts';
 import * as strings from '../../../geometry/figures/strings.ts';
@@ -16,8 +17,9 @@ import { valuesOf } from './values.ts';
 const isFigure = (value: unknown): value is Figure => typeof value === 'object' && value !== null && 'how' in value;
 
 const followed: readonly Figure[] = [
-  ...[breakAngle, glue, strings].flatMap((family) => Object.values(family).filter(isFigure)),
+  ...[breakAngle, glue, outline, strings].flatMap((family) => Object.values(family).filter(isFigure)),
   bridgeFront,
+  bridgeRear,
   saddleHeight,
   passAction,
 ];

@@ -10,6 +10,10 @@ const figures: Readonly<Record<string, string>> = {
   fromNut: 'saddleLineFromNut',
   'crown.radius': 'crownRadius',
   'board.radius': 'boardRadiusAtSaddle',
+  // Where they are no fields: of a free outline its points make them, off the middle the section does.
+  'bridge.length': 'outlineLength',
+  'bridge.depth': 'outlineDepth',
+  thickness: 'sectionThickness',
 };
 
 const askedBy = (id: string, { job, design }: Built): Asked | undefined => {
