@@ -14,10 +14,10 @@ export interface LegendEntry {
 const purposes: readonly Purpose[] = ['cut', 'drill', 'fold', 'show'];
 const lineTypes: readonly LineType[] = ['outline', 'thin', 'hidden', 'centre', 'phantom'];
 
-/** Line types after ISO 128-2. */
+/** What is only shown, by line types after ISO 128-2: narrow, all of them, as a wide line is to be worked. A sheet of its own, such as the measuring sheet's, may show wide edges; it has no legend. */
 const shown: Readonly<Record<LineType, string>> = {
   outline: 'edge, only shown',
-  thin: 'measure, only shown',
+  thin: 'edge or measure, shown',
   hidden: 'hidden edge, shown',
   centre: 'centre line, shown',
   phantom: 'place, only shown',

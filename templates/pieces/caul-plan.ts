@@ -47,7 +47,7 @@ export const caulPlan = (
     ...(channel
       ? [
           // Routed into the face, so no cutter may go through along it.
-          stroke('channel', boxPath(channel.box), { line: 'outline', purpose: 'show' }),
+          stroke('channel', boxPath(channel.box), { line: 'thin', purpose: 'show' }),
           upright('channel.width', { x: maxX, y: channel.box.minY }, { x: maxX, y: channel.box.maxY }, maxX, 3.4),
           ...(channel.box.minY > minY + 1e-6
             ? [upright('channel.front', { x: minX, y: minY }, { x: minX, y: channel.box.minY }, minX, -3)]

@@ -104,7 +104,9 @@ const plan = (job: Settled, design: Design, made: Caul, sizes: Shop['caul']): Pi
       .flatMap((brace) => braceMarks({ ...brace, width: brace.width + 2 * sizes.braceRoom }, made.plan))
       .map(
         (mark): Mark =>
-          mark.kind === 'path' ? { ...mark, line: 'outline', purpose: isThrough ? 'cut' : 'show' } : mark,
+          mark.kind === 'path'
+            ? { ...mark, ...(isThrough ? { line: 'outline', purpose: 'cut' } : { line: 'thin', purpose: 'show' }) }
+            : mark,
       ),
     ...pinHoles(job, design).map(({ id, at, diameter }) =>
       stroke(`pin.${id}`, circle(at, diameter / 2), { line: 'hidden', purpose: 'show' }),

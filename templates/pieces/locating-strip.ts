@@ -57,7 +57,7 @@ const stripMarks = (job: Settled, design: Design, { id, across, string }: Strip)
   const tick = (name: string, y: number): Mark => showLine(`${id}.${name}`, { x: -TICK, y }, { x: TICK, y });
   return [
     stroke(`${id}.outline`, block({ x: -HALF, y: top }, { x: HALF, y: bottom }), { line: 'outline', purpose: 'cut' }),
-    showLine(`${id}.fret12`, { x: -HALF, y: fret12 }, { x: HALF, y: fret12 }, 'outline'),
+    showLine(`${id}.fret12`, { x: -HALF, y: fret12 }, { x: HALF, y: fret12 }),
     note(`${id}.fret12.name`, { x: 0, y: fret12 }, ['fret 12: crown'], { scale: SMALL, shift: { dx: 0, dy: -0.4 } }),
     note(`${id}.towardsNut`, { x: 0, y: fret12 }, ['nut ↑'], { scale: SMALL, shift: { dx: 0, dy: -1.7 } }),
     ...listed.map((s, k) =>
@@ -69,7 +69,7 @@ const stripMarks = (job: Settled, design: Design, { id, across, string }: Strip)
       ),
     ),
     showLine(`${id}.middle`, { x: 0, y: listed.length > 0 ? listEnd : fret12 }, { x: 0, y: line(0) + ON }, 'centre'),
-    showLine(`${id}.saddleLine`, { x: -HALF, y: line(-HALF) }, { x: HALF, y: line(HALF) }, 'outline'),
+    showLine(`${id}.saddleLine`, { x: -HALF, y: line(-HALF) }, { x: HALF, y: line(HALF) }),
     note(`${id}.saddleLine.name`, { x: 0, y: bottom }, ['saddle line ↑'], { scale: SMALL, shift: { dx: 0, dy: -0.7 } }),
     ...(front === undefined
       ? []

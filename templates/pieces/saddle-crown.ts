@@ -9,8 +9,9 @@ import { lastPass } from './last-pass.ts';
 import { notesUnder, overStrings, stringMark } from './over-strings.ts';
 import type { OnePiece } from './piece.ts';
 
-/** Half the length of the line that marks a break point, half that of a cross beside the crown, and how far the strings' marks run on, mm. */
+/** Half the length of the line that marks a break point, and of the shorter one where the last reading puts it, half that of a cross beside the crown, and how far the strings' marks run on, mm. */
 const BREAK = 1.4;
+const NOW = 0.7;
 const MISS = 0.7;
 const ON = 1.2;
 
@@ -49,10 +50,10 @@ type Place = ReturnType<typeof placeOf>;
 
 const marksOf = ({ s, at, now, beyond, needed }: Place, front: number, above: number): readonly Mark[] => [
   stringMark(s.id, at.x, above, front + ON),
-  showLine(`break.${s.id}`, { x: at.x - BREAK, y: -at.y }, { x: at.x + BREAK, y: -at.y }, 'outline'),
+  showLine(`break.${s.id}`, { x: at.x - BREAK, y: -at.y }, { x: at.x + BREAK, y: -at.y }),
   ...(now === undefined
     ? []
-    : [showLine(`now.${s.id}`, { x: at.x - BREAK, y: front - now }, { x: at.x + BREAK, y: front - now })]),
+    : [showLine(`now.${s.id}`, { x: at.x - NOW, y: front - now }, { x: at.x + NOW, y: front - now })]),
   ...(beyond === 0
     ? []
     : [-1, 1].map((turn) =>
@@ -71,7 +72,7 @@ const notesOf = (places: readonly Place[], { saddle }: Design): readonly (readon
       'over',
       [
         places.some(({ now }) => now !== undefined)
-          ? 'over each string: front face to break point; small: by the last reading, thin mark'
+          ? 'over each string: front face to break point; small: by the last reading, short mark'
           : 'over each string: front face to break point',
       ],
     ],

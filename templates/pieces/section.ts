@@ -98,7 +98,7 @@ export const section: OnePiece = {
         { line: 'hidden', purpose: 'show' },
       ),
       stroke('saddle', saddle, { line: 'thin', purpose: 'show' }),
-      ...(job.saddle.under > 0 ? [elementMark(underSaddle(job, design, 'across'))] : []),
+      ...(job.saddle.under > 0 ? [{ ...elementMark(underSaddle(job, design, 'across')), line: 'thin' } as const] : []),
       showLine('centre', { x: 0, y: top - 5 }, { x: 0, y: bottom + 4 }, 'centre'),
       ...strings.map((s) =>
         showLine(

@@ -331,7 +331,7 @@ describe('the crown from above', () => {
     expect(piece.said('thicknessNeeded')).toContain(`${unread.design.saddle.thicknessNeeded.toFixed(2)} mm thick`);
   });
 
-  it('by the last reading, has a thin mark where a string that was heard breaks now: sharp goes back, flat forward', () => {
+  it('by the last reading, has a short mark where a string that was heard breaks now: sharp goes back, flat forward', () => {
     const y = (id: string) => middleOf(path(id)).y;
     expect(y('now.G3')).toBeLessThan(y('break.G3'));
     expect(y('now.E2')).toBeGreaterThan(y('break.E2'));

@@ -4,21 +4,24 @@ import { digits, pathData } from '../../../geometry/path-data.ts';
 import type { Sheet } from '../../../templates/sheets.ts';
 import { dashes, lineWidth } from '../../../templates/style.ts';
 
-/** Strokes black on white as they come out of the printer, no line narrower than `least` (mm), so that none is lost on a coarse screen. */
-export const PaperStrokes = memo(({ strokes, least }: { strokes: readonly Stroke[]; least: number }) =>
-  strokes.map(({ id, path, line, matter }) =>
+/** Strokes black on white as they come out of the printer; all of them larger alike, width, dashes and dots, so that none is narrower than `least` (mm) and lost on a coarse screen, and one kind still tells from another. */
+export const PaperStrokes = memo(({ strokes, least }: { strokes: readonly Stroke[]; least: number }) => {
+  const larger = Math.max(1, least / lineWidth.thin);
+  return strokes.map(({ id, path, line, matter }) =>
     matter === 'ink' ? (
       <path key={id} d={pathData(path)} className="inked" />
     ) : (
       <path
         key={id}
         d={pathData(path)}
-        strokeWidth={Math.max(least, lineWidth[line])}
-        strokeDasharray={dashes[line].length === 0 ? undefined : dashes[line].map(digits).join(' ')}
+        strokeWidth={lineWidth[line] * larger}
+        strokeDasharray={
+          dashes[line].length === 0 ? undefined : dashes[line].map((part) => digits(part * larger)).join(' ')
+        }
       />
     ),
-  ),
-);
+  );
+});
 
 const isStroke = (primitive: Primitive): primitive is Stroke => primitive.kind === 'stroke';
 
