@@ -18,7 +18,7 @@ const path = polyline(
 const drawn = (least: number) => {
   const strokes = lines.map((line) => ({ kind: 'stroke', id: line, path, line, purpose: 'show' }) as const);
   const { container } = render(
-    <svg>
+    <svg aria-hidden="true">
       <PaperStrokes strokes={strokes} least={least} />
     </svg>,
   );
