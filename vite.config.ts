@@ -50,6 +50,9 @@ function inFirst(id: string, context: Context): boolean {
 }
 const first = new Set<string>();
 
+/** Room for a busy machine: some tests run the command, or hundreds of random cases, ms. */
+const testTimeout = 20_000;
+
 /** How tests in a real browser are run. */
 const inBrowser = {
   globalSetup: ['test/browser/setup.ts'],
@@ -96,14 +99,22 @@ export default defineConfig(({ mode }) => {
       projects: [
         {
           extends: true,
-          // A component's test asks for its own DOM: `// @vitest-environment jsdom` on its first line.
+          // What only reckons leaves nothing behind: its files share their processes and what is loaded there.
           test: {
             name: 'unit',
             include: ['test/**/*.test.{ts,tsx}'],
-            exclude: ['test/browser/**'],
-            // Room for a busy machine: some run the command, or hundreds of random cases.
-            testTimeout: 20_000,
+            exclude: ['test/app/**', 'test/browser/**'],
+            isolate: false,
+            // After all of `app`, so that no file between them ends a process that is shared.
+            sequence: { groupOrder: 1 },
+            testTimeout,
           },
+        },
+        {
+          extends: true,
+          // What holds a state: stores, storage, a DOM. Each file has its own process, and a component's test asks for its own DOM:
+          // `// @vitest-environment jsdom` on its first line.
+          test: { name: 'app', include: ['test/app/**/*.test.{ts,tsx}'], testTimeout },
         },
         { extends: true, test: { name: 'browser', include: ['test/browser/**/*.test.ts'], ...inBrowser } },
         // `npm run prove`: too long for every day.

@@ -34,10 +34,10 @@ async function whole(tool: string, ...args: string[]): Promise<Tally> {
   return tallyWhole(await run(tool, ...args));
 }
 
-async function vitest(project: string, folder: string): Promise<Tally> {
-  const file = join(folder, `${project}.json`);
+async function vitest(folder: string, ...projects: readonly string[]): Promise<Tally> {
+  const file = join(folder, `${projects.join('-')}.json`);
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
-  const code = await run('vitest', 'run', '--project', project, ...reporters);
+  const code = await run('vitest', 'run', ...projects.flatMap((name) => ['--project', name]), ...reporters);
   return tallyVitest(await readFile(file, 'utf8').catch(() => undefined), code);
 }
 
@@ -45,8 +45,8 @@ const folder = await mkdtemp(join(tmpdir(), 'sagitta-test-'));
 const total = sum([
   await whole('tsc', '-b'),
   await whole('biome', 'check', '.'),
-  await vitest('unit', folder),
-  await vitest('browser', folder),
+  await vitest(folder, 'unit', 'app'),
+  await vitest(folder, 'browser'),
 ]);
 await rm(folder, { recursive: true, force: true });
 process.exitCode = total.failed === 0 ? 0 : 1;
