@@ -105,8 +105,6 @@ export default defineConfig(({ mode }) => {
             include: ['test/**/*.test.{ts,tsx}'],
             exclude: ['test/app/**', 'test/browser/**'],
             isolate: false,
-            // After all of `app`, so that no file between them ends a process that is shared.
-            sequence: { groupOrder: 1 },
             testTimeout,
           },
         },
