@@ -1,5 +1,6 @@
 /// <reference path="./fontkit.d.ts" />
 import * as fontkit from 'fontkit';
+import { once } from '../geometry/once.ts';
 import { textWidth } from '../geometry/text.ts';
 import { inGroups, inSight, mirrored, textOf } from './reading-order.ts';
 import type { TextPicture } from './text-picture.ts';
@@ -76,19 +77,12 @@ export interface Setting {
   readonly picture?: ((text: string, toLeft: boolean) => TextPicture | undefined) | undefined;
 }
 
-/** Fonts that were read: their tables take longer than most drawings. */
-const known = new WeakMap<Uint8Array, Face>();
-
-/** A font file's face; of a collection the first. Throws when the bytes are no font. */
-export const readFace = (bytes: Uint8Array): Face => {
-  const before = known.get(bytes);
-  if (before) return before;
+/** A font file's face; of a collection the first. Read once: its tables take longer than most drawings. Throws when the bytes are no font. */
+export const readFace = once((bytes: Uint8Array): Face => {
   const read = fontkit.create(bytes);
   const font = 'fonts' in read ? (read.fonts[0] as fontkit.FontFace) : read;
-  const face = { font, characters: new Set(font.characterSet) };
-  known.set(bytes, face);
-  return face;
-};
+  return { font, characters: new Set(font.characterSet) };
+});
 
 const features = { kern: false, liga: false, clig: false, dlig: false, calt: false };
 

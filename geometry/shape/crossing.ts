@@ -1,3 +1,4 @@
+import { once } from '../once.ts';
 import { partOf, pointOn } from './along.ts';
 import { bernsteinRoots } from './bernstein.ts';
 import { quarterTurns } from './bounds.ts';
@@ -18,30 +19,24 @@ interface Flight {
   readonly part: Segment;
 }
 
-/** What a path was cut into once: it never changes, and is asked for many points and lines. */
-const known = new WeakMap<Path, readonly Flight[]>();
-
 /**
  * The path cut into parts that run one way along y. Each takes its first y from the last y of the one before, so that
- * a level line crosses a closed path an even number of times, whatever rounding did at the joints.
+ * a level line crosses a closed path an even number of times, whatever rounding did at the joints. Cut once, as it is
+ * asked for many points and lines.
  */
-const flights = (path: Path): readonly Flight[] => {
-  const before = known.get(path);
-  if (before) return before;
+const flights = once((path: Path): readonly Flight[] => {
   const parts = path.segments.flatMap((s) => {
     const turns = s.kind === 'arc' ? quarterTurns(s.start, s.sweep) : s.kind === 'cubic' ? cubicTurns(s).y : [];
     const cuts = [0, ...turns, 1];
     return cuts.slice(1).map((to, i) => partOf(s, cuts[i] as number, to));
   });
   const ends = parts.map((part) => pointOn(part, 1).y);
-  const found = parts.map((part, i) => ({
+  return parts.map((part, i) => ({
     y0: i > 0 || path.closed ? (ends.at(i - 1) as number) : pointOn(part, 0).y,
     y1: ends[i] as number,
     part,
   }));
-  known.set(path, found);
-  return found;
-};
+});
 
 const xAt = ({ part, y0, y1 }: Flight, y: number): number => {
   switch (part.kind) {

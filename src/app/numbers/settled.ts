@@ -1,17 +1,13 @@
 import type { Job } from '../../../geometry/job.ts';
-import { type Settling, settle } from '../../../geometry/settle.ts';
+import { once } from '../../../geometry/once.ts';
+import { settle } from '../../../geometry/settle.ts';
 import { formatQuantity } from '../../../geometry/units.ts';
 import { words } from '../words.ts';
 
 const says = words.numbers.from;
 
 /** Settled once for each job: every field asks. */
-const known = new WeakMap<Job, Settling>();
-const settled = (job: Job): Settling => {
-  const settling = known.get(job) ?? settle(job);
-  known.set(job, settling);
-  return settling;
-};
+const settled = once((job: Job) => settle(job));
 
 /** The fields whose word says where the number comes from. */
 const keys = { 'guitar.scale': 'scale', 'guitar.neckPlaneHeight': 'neckPlaneHeight', 'guitar.rise': 'rise' } as const;

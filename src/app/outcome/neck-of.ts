@@ -3,6 +3,7 @@ import { fieldAt } from '../../../geometry/fields.ts';
 import { type NeckOrBridge, neckOrBridge } from '../../../geometry/instrument/neck.ts';
 import { missingReadings } from '../../../geometry/instrument/strung.ts';
 import { type Job, notTaken } from '../../../geometry/job.ts';
+import { once } from '../../../geometry/once.ts';
 import { type Settled, settle } from '../../../geometry/settle.ts';
 import { formatQuantity } from '../../../geometry/units.ts';
 import { words } from '../words.ts';
@@ -27,21 +28,13 @@ const thicknesses = (job: Settled, { suits, says: verdict }: NeckOrBridge): stri
   return say(low, false) === say(high, false) ? say(high, true) : says.thicknesses(say(low, false), say(high, true));
 };
 
-const known = new WeakMap<Job, NeckSays | 'unsettled'>();
-
-const look = (job: Job): NeckSays | 'unsettled' => {
+/** Neck or bridge: it hangs on the readings alone, whether or not a bridge can be built. Undefined while they do not settle. */
+export const neckOf = once((job: Job): NeckSays | undefined => {
   const settling = settle(job);
-  if (!settling.ok) return 'unsettled';
+  if (!settling.ok) return undefined;
   const neck = neckOrBridge(settling.job);
   return { neck, says: says.neckSays[neck.says](thicknesses(settling.job, neck)) };
-};
-
-/** Neck or bridge: it hangs on the readings alone, whether or not a bridge can be built. Undefined while they do not settle. */
-export const neckOf = (job: Job): NeckSays | undefined => {
-  const found = known.get(job) ?? look(job);
-  known.set(job, found);
-  return found === 'unsettled' ? undefined : found;
-};
+});
 
 /** The readings of the strung guitar that are missing where they were begun, by their fields' names; a straightedge over the old bridge is complete by itself. */
 export const unread = ({ strung }: Job): readonly string[] => {
