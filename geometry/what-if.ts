@@ -1,13 +1,17 @@
 import { build } from './build.ts';
 import { fieldAt, getAt, setAt } from './fields.ts';
 import type { Job } from './job.ts';
-import { MM_PER_INCH, type QuantityKind } from './units.ts';
+import { type LengthUnit, MM_PER_INCH, type QuantityKind, type ShowUnits, unitFor } from './units.ts';
 
-/** How much a person turns a number by, in stored units. */
-const steps: Readonly<Record<QuantityKind, number>> = {
-  length: 0.1,
-  radius: MM_PER_INCH / 2,
-  gauge: 0.001 * MM_PER_INCH,
+/** How much a person turns a length or a radius by in each unit, mm. */
+const lengthSteps: Readonly<Record<'length' | 'radius' | 'gauge', Readonly<Record<LengthUnit, number>>>> = {
+  length: { mm: 0.1, in: MM_PER_INCH / 200, fraction: MM_PER_INCH / 64 },
+  radius: { mm: 10, in: MM_PER_INCH / 2, fraction: MM_PER_INCH / 2 },
+  gauge: { mm: 0.01, in: MM_PER_INCH / 1000, fraction: MM_PER_INCH / 1000 },
+};
+
+/** How much a person turns any other number by, in stored units. */
+const steps: Readonly<Record<Exclude<QuantityKind, keyof typeof lengthSteps>, number>> = {
   angle: 1,
   force: 1,
   frequency: 1,
@@ -18,6 +22,9 @@ const steps: Readonly<Record<QuantityKind, number>> = {
   moment: 100,
   stress: 0.01,
 };
+
+const stepOf = (kind: QuantityKind, show: ShowUnits): number =>
+  kind === 'length' || kind === 'radius' || kind === 'gauge' ? lengthSteps[kind][unitFor(kind, show)] : steps[kind];
 
 export interface WhatIf {
   /** The step that the changes are for, in the field's stored unit. */
@@ -36,7 +43,7 @@ export const whatIf = (job: Job, path: string, change?: number): WhatIf | undefi
   const now = getAt(job, path);
   if (field === undefined || field.kind === 'word' || field.kind === 'text' || typeof now !== 'number')
     return undefined;
-  const step = change ?? steps[field.kind];
+  const step = change ?? stepOf(field.kind, job.show);
   if (!(step > 0)) throw new RangeError(`A step of ${step} leads nowhere; it must be more than 0.`);
   const at = (value: number) => {
     if (value < (field.min ?? Number.NEGATIVE_INFINITY) || value > (field.max ?? Number.POSITIVE_INFINITY))

@@ -80,7 +80,7 @@ export const guitar = z.looseObject({
   }),
   neckPlaneHeight: numberOr('strung', {
     label: 'Straightedge to top',
-    help: 'Neck plane height: a straightedge on the frets, carried over the bridge; from its underside down to the bare top at the saddle line. Strings off, neck set straight. “strung”: from the readings of the strung guitar, and the rise.',
+    help: 'Neck plane height: from the underside of a straightedge on the frets down to the bare top at the saddle line. Strings off, neck set straight. “strung”: from the strung guitar’s readings, and the rise.',
     kind: 'length',
     min: 1,
     max: 40,
@@ -89,7 +89,7 @@ export const guitar = z.looseObject({
   }),
   rise: numberOr('readings', {
     label: 'Rise under tension',
-    help: 'How much the neck plane height shrinks when the strings are brought to pitch, neck and top together. “readings”: what lies between the strung guitar’s readings and the straightedge, strings off; where one of them is missing, a usual rise is assumed, and said.',
+    help: 'How much the neck plane height shrinks at pitch, neck and top together. “readings”: the strung guitar’s against the straightedge’s, strings off; where one is missing, a usual rise is assumed, and said.',
     kind: 'length',
     min: -2,
     max: 6,

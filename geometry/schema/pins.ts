@@ -55,7 +55,7 @@ export const pins = z.looseObject({
   }),
   secondAside: number({
     label: 'Second row aside',
-    help: 'How far the second row of pins stands towards the treble of the first, so that its strings pass beside the first row’s pins. The pin spread is from the first row’s bass pin to the second row’s treble pin.',
+    help: 'How far the second row of pins stands towards the treble of the first, so that its strings pass beside the first row’s pins. Pin spread: from the first row’s bass pin to the second’s treble pin.',
     kind: 'length',
     min: 0,
     max: 12,

@@ -724,12 +724,14 @@ export const words = {
     value: 'Value',
     source: (source: string) => `Source: ${source}`,
     back: 'Back',
-    whatIf: (step: string) => `What if ${step} more here?`,
-    whatIfSays: (exposure: string, angle: string) => `Exposure ${exposure}; break angle ${angle}.`,
-    whatIfNone: 'Neither exposure nor break angle moves.',
+    whatIf: (step: string) => `${step} more here:`,
+    whatIfSays: (exposure: string, angle: string) => `exposure ${exposure}, break angle ${angle}.`,
+    whatIfNone: 'neither exposure nor break angle moves.',
     toAt: (from: string, fromName: string, to: string, toName: string) =>
       `${from} at ${fromName} to ${to} at ${toName}`,
-    everywhere: (value: string) => `${value} at every string`,
+    at: (value: string, name: string) => `${value} at ${name}`,
+    to: (least: string, most: string) => `${least} to ${most}`,
+    stays: 'stays',
   },
 
   outcome: {

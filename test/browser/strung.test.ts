@@ -98,12 +98,12 @@ describe('the help', () => {
     const before = await gap();
     await field(page, 'Thickness, centre').focus();
     const says = await page.locator('.help .what-if').textContent();
-    expect(says).toMatch(/^What if 0\.1 mm more here\? Exposure /);
-    const told = number(says?.split('Exposure')[1]);
+    expect(says).toMatch(/^0\.1 mm more here: exposure /);
+    const told = number(says?.split('exposure')[1]);
     await field(page, 'Thickness, centre').fill('9.2');
     expect((await gap()) - before).toBeCloseTo(told, 2);
     await field(page, 'Heel depth').focus();
-    expect(await page.locator('.help .what-if').textContent()).toContain('Neither exposure nor break angle moves.');
+    expect(await page.locator('.help .what-if').textContent()).toContain('neither exposure nor break angle moves.');
     await page.getByRole('button', { name: 'Change the range: Exposure' }).click();
     await field(page, 'Exposure, right to').focus();
     await expect.poll(() => page.locator('.help').textContent()).toContain('Where the range that is right ends.');

@@ -69,6 +69,12 @@ describe('what if', () => {
   it('takes the step a person would turn', () => {
     expect(moved('guitar.boardRadiusNut').step).toBeCloseTo(12.7, 12);
     expect(moved('strings.list.E2.gauge').step).toBeCloseTo(0.0254, 12);
+    // Round in the reader's own unit.
+    const stepIn = (path: string, kind: string, unit: string) =>
+      moved(path, undefined, setAt(job, `show.${kind}`, unit)).step;
+    expect(stepIn('bridge.thickness', 'length', 'in') / 25.4).toBeCloseTo(0.005, 12);
+    expect(stepIn('bridge.thickness', 'length', 'fraction') / 25.4).toBeCloseTo(1 / 64, 12);
+    expect(stepIn('guitar.boardRadiusNut', 'radius', 'mm')).toBe(10);
     expect(moved('guitar.bodyJoint').step).toBe(1);
     expect(moved('bridge.thickness', 0.4).strings[0]?.exposure).toBeCloseTo(-0.4, 9);
   });

@@ -10,17 +10,23 @@ const says = words.figures;
 
 /** A change as people read it, with its sign. */
 const signed = (value: number, kind: QuantityKind, { show }: Job): string => {
-  const digits = kind === 'length' ? { digits: show.length === 'mm' ? 2 : 4 } : { digits: 2 };
+  const digits = kind === 'length' ? { digits: show.length === 'mm' ? 2 : 3 } : { digits: 2 };
   const text = formatQuantity(value, kind, show, { unit: true, ...digits });
   return value > 0 && /[1-9]/.test(text) ? `+${text}` : text;
 };
 
-/** What a row of changes comes to: one for all strings, or from the bass to the treble. */
-const span = (values: readonly number[], kind: QuantityKind, job: Job): string => {
+/** What a row of changes comes to: one for all strings, that of the one string that moves, from the bass to the treble, or from the least to the most; undefined where none is large enough to show. */
+const span = (values: readonly number[], kind: QuantityKind, job: Job): string | undefined => {
   const texts = values.map((value) => signed(value, kind, job));
   const [first = '', last = ''] = [texts[0], texts.at(-1)];
   const name = (k: number) => shortName(job.strings.list.at(k)?.name ?? '');
-  return texts.every((text) => text === first) ? says.everywhere(first) : says.toAt(first, name(0), last, name(-1));
+  const moved = texts.flatMap((text, k) => (/[1-9]/.test(text) ? [k] : []));
+  const [only = 0] = moved;
+  if (moved.length === 0) return undefined;
+  if (texts.every((text) => text === first)) return first;
+  if (moved.length === 1) return says.at(texts[only] ?? '', name(only));
+  if (first !== last) return says.toAt(first, name(0), last, name(-1));
+  return says.to(signed(Math.min(...values), kind, job), signed(Math.max(...values), kind, job));
 };
 
 /** How exposure and break angle move when the number in focus is made a little larger. */
@@ -30,13 +36,22 @@ export const WhatIf = ({ path, job }: { path: string; job: Job }) => {
   const moved = useMemo(() => whatIf(rested, path), [rested, path]);
   const field = fieldAt(path);
   if (moved === undefined || field === undefined || field.kind === 'word' || field.kind === 'text') return null;
-  const exposures = moved.strings.map(({ exposure }) => exposure);
-  const angles = moved.strings.map(({ breakAngle }) => breakAngle);
-  const isStill = [...exposures, ...angles].every((value) => Math.abs(value) < 5e-4);
+  const exposure = span(
+    moved.strings.map((string) => string.exposure),
+    'length',
+    rested,
+  );
+  const angle = span(
+    moved.strings.map((string) => string.breakAngle),
+    'angle',
+    rested,
+  );
   return (
     <span className="what-if">
       {says.whatIf(formatQuantity(moved.step, field.kind, rested.show, { unit: true }))}{' '}
-      {isStill ? says.whatIfNone : says.whatIfSays(span(exposures, 'length', rested), span(angles, 'angle', rested))}
+      {exposure === undefined && angle === undefined
+        ? says.whatIfNone
+        : says.whatIfSays(exposure ?? says.stays, angle ?? says.stays)}
     </span>
   );
 };
