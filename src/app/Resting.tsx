@@ -1,6 +1,7 @@
 import { Fragment, type FragmentInstance, type ReactNode, useEffect, useLayoutEffect, useMemo, useState } from 'react';
 import type { StoreApi } from 'zustand';
 import type { State } from './state.ts';
+import { tellSlow } from './swift/slow.ts';
 import { FollowedContext, useStateOrBench } from './use-bench.ts';
 
 /** A number has come to rest after this long, ms. */
@@ -83,8 +84,8 @@ const resting = (bench: StoreApi<State>) => {
   };
 };
 
-/** Parts of the page that need not follow each step of a number while they are out of sight: they do so once it rests, or once they come in sight. */
-export const Resting = ({ children }: { children: ReactNode }) => {
+/** Parts of the page that need not follow each step of a number while they are out of sight: they do so once it rests, or once they come in sight. A slow one does not follow a hand at once while it is in sight either, but with the whole page now and then. */
+export const Resting = ({ children, isSlow = false }: { children: ReactNode; isSlow?: boolean }) => {
   const bench = useStateOrBench();
   const { see, focus, follow, state } = useMemo(() => resting(bench), [bench]);
   const [fragment, setFragment] = useState<FragmentInstance | null>(null);
@@ -105,14 +106,17 @@ export const Resting = ({ children }: { children: ReactNode }) => {
     const seen = new Map<Element, boolean>();
     const observer = new IntersectionObserver((entries) => {
       for (const { target, isIntersecting } of entries) seen.set(target, isIntersecting);
-      see([...seen].some(([element, isSeen]) => isSeen && element.isConnected));
+      const isSeen = [...seen].some(([element, isIn]) => isIn && element.isConnected);
+      see(isSeen);
+      if (isSlow) tellSlow(state, isSeen);
     });
     fragment.observeUsing(observer);
     return () => {
       observer.disconnect();
       see(true);
+      tellSlow(state, false);
     };
-  }, [fragment, see]);
+  }, [fragment, see, state, isSlow]);
   return (
     <FollowedContext value={state}>
       {/* biome-ignore lint/complexity/noUselessFragments: its ref watches what lies in it */}

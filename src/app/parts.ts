@@ -29,6 +29,7 @@ import { TypedField } from './sheet/typed/TypedField.tsx';
 import { heads } from './skips/heads.ts';
 import { SkipOn } from './skips/SkipOn.tsx';
 import { Skips } from './skips/Skips.tsx';
+import { tellPicture } from './swift/hand.ts';
 
 /** All of the page that the first drawing does without. */
 export const parts = {
@@ -63,4 +64,5 @@ export const parts = {
   TypedField,
   heads,
   othersOf,
+  tellPicture,
 };

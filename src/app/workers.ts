@@ -1,6 +1,7 @@
 import AdviceWorker from './advice.worker.ts?worker';
 import { tellMissing } from './offline/missing.ts';
 import PaperWorker from './paper.worker.ts?worker';
+import SwiftWorker from './swift.worker.ts?worker';
 
 /** Every worker of the app is made here. */
 
@@ -17,3 +18,6 @@ export const paperWorker = (): Worker => told(new PaperWorker());
 
 /** A worker that looks for ways to bring findings right. */
 export const adviceWorker = (): Worker => told(new AdviceWorker());
+
+/** A worker that works out what becomes of the page while a hand drags a number. */
+export const swiftWorker = (): Worker => told(new SwiftWorker());

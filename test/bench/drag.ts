@@ -47,31 +47,54 @@ const [taken, reach] = [5, 4];
 /** Where the hand is at a step, px from where it took hold. */
 const handAt = (k: number): number => -taken + reach * Math.sin(k / 4);
 
-/** Begins a task; returns what takes one step, in the app and in the bare page alike. */
-const begin: Readonly<
-  Record<Task['way'], (page: Page, at: string) => Promise<(page: Page, k: number) => Promise<void>>>
-> = {
+/** A step of a task, and what comes before the first one, on a page: on the app, or on the bare one. */
+interface Steps {
+  readonly before: (page: Page) => Promise<void>;
+  readonly step: (page: Page, k: number) => Promise<void>;
+}
+
+/** The mouse by the browser's own protocol: nothing but its event reaches the page. */
+const moves = (x: number, y: number): Steps => {
+  const sessions = new Map<Page, Promise<CDPSession>>();
+  const tell = async (page: Page, type: 'mouseMoved' | 'mousePressed', by: number) => {
+    const session = sessions.get(page) ?? page.context().newCDPSession(page);
+    sessions.set(page, session);
+    const buttons = type === 'mousePressed' || by !== 0 ? 1 : 0;
+    const mouse = { x, y: y + by, button: buttons === 1 ? 'left' : 'none', buttons, clickCount: 1 } as const;
+    await (await session).send('Input.dispatchMouseEvent', { type, ...mouse });
+  };
+  return {
+    before: async (page) => {
+      await tell(page, 'mouseMoved', 0);
+      await tell(page, 'mousePressed', 0);
+      await tell(page, 'mouseMoved', -taken);
+    },
+    step: (page, k) => tell(page, 'mouseMoved', handAt(k)),
+  };
+};
+
+/** How the steps of a task are taken, in the app and in the bare page alike. */
+const stepsOf: Readonly<Record<Task['way'], (page: Page, at: string) => Promise<Steps>>> = {
   typed: async (page, at) => {
     const id = `field-${at}`;
     await page.locator(`[id="${id}"]`).focus();
-    return (on, k) =>
-      on.evaluate(
-        ({ id, text }) => {
-          const element = document.getElementById(id) ?? document.querySelector('input');
-          Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set?.call(element, text);
-          element?.dispatchEvent(new Event('input', { bubbles: true }));
-        },
-        { id, text: `${(16 + k * 0.1).toFixed(1)} in` },
-      );
+    return {
+      before: async () => undefined,
+      step: (on, k) =>
+        on.evaluate(
+          ({ id, text }) => {
+            const element = document.getElementById(id) ?? document.querySelector('input');
+            Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set?.call(element, text);
+            element?.dispatchEvent(new Event('input', { bubbles: true }));
+          },
+          { id, text: `${(16 + k * 0.1).toFixed(1)} in` },
+        ),
+    };
   },
   dragged: async (page, at) => {
     const box = await page.locator(`[data-grip="${at}"] .reach`).first().boundingBox();
     if (box === null) throw new Error(`There is no grip ${at} on the drawing.`);
-    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
-    await page.mouse.move(x, y);
-    await page.mouse.down();
-    await page.mouse.move(x, y - taken);
-    return (on, k) => on.mouse.move(x, y + handAt(k));
+    return moves(box.x + box.width / 2, box.y + box.height / 2);
   },
 };
 
@@ -196,7 +219,8 @@ const stepCosts = async (browser: Browser, { app, bare }: Pages, { way, at, hasA
     await page.locator('.outcome').waitFor();
     if (hasAlternatives) await page.locator('.radii button').click();
     await page.waitForTimeout(3000);
-    const step = await begin[way](page, at);
+    const { before, step } = await stepsOf[way](page, at);
+    await before(page);
     // The first round tells which strings there are, and warms up.
     await record(page);
     const puts: Put[][] = [];
@@ -204,6 +228,8 @@ const stepCosts = async (browser: Browser, { app, bare }: Pages, { way, at, hasA
       await page.evaluate(() => (window as unknown as Recording).recorder.begin());
       await step(page, k);
       await painted(page);
+      // What a worker works out may come a frame later.
+      await page.waitForTimeout(60);
       puts.push(await page.evaluate(() => (window as unknown as Recording).recorder.end()));
     }
     const strings = puts.reduce((sum, one) => sum + one.length, 0) / steps;
@@ -214,6 +240,7 @@ const stepCosts = async (browser: Browser, { app, bare }: Pages, { way, at, hasA
     const plain = await context.newPage();
     await plain.goto(bare);
     await answer(plain, all, puts);
+    await before(plain);
     await costs(plain, (k) => step(plain, k));
     return { here, bare: await costs(plain, (k) => step(plain, k)), strings };
   } finally {

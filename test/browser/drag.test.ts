@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { openPage } from './harness.ts';
-import { desk, drawn, field, phone, text } from './page.ts';
+import { desk, drawn, field, followed, phone, text } from './page.ts';
 
 const grip = (page: Page, id: string) => page.locator(`[data-grip="${id}"]`);
 
@@ -23,6 +23,7 @@ it('a number is dragged with the mouse, stays under the hand, is one step to tak
     await page.mouse.move(from.x + part * 16, from.y + part * 5);
     await drawn(page);
   }
+  await followed(page);
   const across = Number(await field(page, 'Length across').inputValue());
   // 16 px to the treble side move that tip by 16/scale mm and so the length, from tip to tip, by twice as much, on a whole 0.1 mm.
   expect(across).toBeCloseTo(156 + (2 * 16) / scale, 0);
@@ -49,7 +50,7 @@ it('a number is dragged with the mouse, stays under the hand, is one step to tak
   await page.mouse.move(deck.x, deck.y);
   await page.mouse.down();
   await page.mouse.move(deck.x, deck.y - 12);
-  await drawn(page);
+  await followed(page);
   expect(Number(await field(page, 'Thickness, centre').inputValue())).toBeGreaterThan(9.5);
   await page.keyboard.press('Escape');
   await page.mouse.move(deck.x, deck.y - 20);
@@ -78,6 +79,7 @@ it('a number that is dragged or stepped past what can be built stops there and s
       await page.mouse.move(from.x + part * dx, from.y + part * dy);
       await drawn(page);
     }
+    await followed(page);
     return from;
   };
   const slot = await pull('above.slot.length', 160, 0);

@@ -1,7 +1,7 @@
 import type { CDPSession, Page } from 'playwright-core';
 import { describe, expect, it, vi } from 'vitest';
 import { openPage } from './harness.ts';
-import { desk, drawn, openStarter, phone, walked } from './page.ts';
+import { desk, drawn, followed, openStarter, phone, walked } from './page.ts';
 
 // With every starter some three hundred grips are taken hold of, one after the other.
 vi.setConfig({ testTimeout: 240_000 });
@@ -49,7 +49,7 @@ describe('a drag is put back, and is no step,', () => {
       await page.mouse.move(from.x, from.y);
       await page.mouse.down();
       await page.mouse.move(from.x + 20, from.y, { steps: 3 });
-      await drawn(page);
+      await followed(page);
       expect(Number(await value(page, 'bridge.length'))).toBeGreaterThan(160);
     };
     await drag();
@@ -98,6 +98,7 @@ describe('a drag is put back, and is no step,', () => {
       await touch('touchStart', at);
       await touch('touchMove', { x: at.x, y: at.y + 12 });
       await touch('touchMove', { x: at.x, y: at.y + 24 });
+      await followed(page);
       // Its field rests in the drawer meanwhile.
       const now = await page.locator('[data-grip="above.depth"]').getAttribute('aria-valuenow');
       expect(Number(now)).toBeGreaterThan(41);

@@ -11,6 +11,18 @@ export const phone = { width: 390, height: 844, touch: true };
 export const drawn = (page: Page) =>
   page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
 
+/** Till the sheet and the numbers have followed a hand that holds a number still. */
+export const followed = async (page: Page) => {
+  const look = () =>
+    page.evaluate(() => {
+      const typed = [...document.querySelectorAll('input')].map(({ value }) => value).join();
+      return `${document.querySelector('.sheet')?.outerHTML}${typed}`;
+    });
+  await drawn(page);
+  for (let before = '', now = await look(); now !== before; [before, now] = [now, await look()])
+    await page.waitForTimeout(250);
+};
+
 /** Till the drawing has followed its room: where columns stand side by side it takes all of it, as soon as the page has measured it. */
 export const inRoom = (page: Page) =>
   page.waitForFunction((roomy) => {

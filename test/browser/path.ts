@@ -1,6 +1,6 @@
 import type { Download, Locator, Page } from 'playwright-core';
 import type { Window } from './harness.ts';
-import { desk, drawn, field, phone, tablet } from './page.ts';
+import { desk, drawn, field, followed, phone, tablet } from './page.ts';
 
 /*
  * The way of somebody who is here for the first time: measure, shape, compare, choose, save. It is gone by three kinds of hands, each with nothing but
@@ -180,7 +180,10 @@ export const walk = async (
   await by.type(page, field(page, 'Scale length'), '645.2');
   await by.type(page, field(page, 'Straightedge to top'), '10.1');
   await at('measured');
-  await by.pull(page, page.getByRole('slider', { name: 'Depth, on the drawing', exact: true }), () => at('shaping'));
+  await by.pull(page, page.getByRole('slider', { name: 'Depth, on the drawing', exact: true }), async () => {
+    await followed(page);
+    await at('shaping');
+  });
   await by.type(page, page.getByLabel('The same bridge at top radii of'), '14; 16; 20');
   await by.press(page, button('Keep one of each'));
   await page.getByRole('heading', { name: 'Beside each other' }).waitFor();

@@ -28,7 +28,7 @@ const Shown = ({ of: Part }: { of: ComponentType<{ job: Job; designs: readonly C
 };
 
 const Beside = ({ of }: ComponentProps<typeof Shown>) => (
-  <Resting>
+  <Resting isSlow>
     <Shown of={of} />
   </Resting>
 );

@@ -2,7 +2,8 @@ import { useId, useState } from 'react';
 import { freeLetters } from '../../../geometry/alternatives.ts';
 import { gaugesAbout } from '../../../geometry/saddle/gauges.ts';
 import { jobAsRead } from '../decimal.ts';
-import { useBench, useBenchState } from '../use-bench.ts';
+import { useStill } from '../sheet/use-still.ts';
+import { useBench } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { readRow, rowText } from './radius-row.ts';
 
@@ -14,7 +15,8 @@ const offered = 4;
 /** Radius against radius: the same bridge at a row of top radii, in one step. What is offered are the gauges that span the present radius. */
 export const Radii = () => {
   const bench = useBench();
-  const job = useBenchState(jobAsRead);
+  // What is offered waits for a hand that holds a number.
+  const job = useStill(jobAsRead);
   const id = useId();
   const [typed, setTyped] = useState<string | undefined>();
   const [refused, setRefused] = useState<string | undefined>();

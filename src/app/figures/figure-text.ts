@@ -1,8 +1,11 @@
+import { unsigned } from '../../../geometry/checks/say.ts';
 import type { Figure, Input } from '../../../geometry/figures/figure.ts';
+import { shortName } from '../../../geometry/names.ts';
 import { gaugeRadii } from '../../../geometry/saddle/gauges.ts';
 import { formatQuantity, type QuantityKind, type ShowUnits } from '../../../geometry/units.ts';
 import { gaugeText } from '../outcome/gauge-text.ts';
-import type { Built } from '../store.ts';
+import type { Built } from '../state.ts';
+import { words } from '../words.ts';
 
 /** Lengths of a row read as one with as many decimals each: hundredths of a mm, thousandths of an inch. */
 const digitsFor = (kind: QuantityKind, show: ShowUnits) =>
@@ -37,6 +40,28 @@ export const figureText = (figure: Figure, { job, design }: Built, k = 0): strin
 export const bareText = (figure: Figure, { job, design }: Built, k: number): string => {
   const value = figure.value(job, design, k);
   return value === undefined ? '–' : formatQuantity(value, figure.kind, job.show, digitsFor(figure.kind, job.show));
+};
+
+/** How a figure's value is shown: with its unit; without it, where a table's head says it; or so, and where it is less than nothing, by how much its limit is passed. */
+export type Form = 'whole' | 'bare' | 'life';
+
+/** A figure's value as it is seen, and what is read out of the button that it can be asked by. */
+export const figureSays = (
+  figure: Figure,
+  built: Built,
+  k: number,
+  form: Form,
+): { readonly seen: string; readonly label: string } => {
+  const whole = figureText(figure, built, k);
+  const value = figure.value(built.job, built.design, k);
+  const isPast = form === 'life' && typeof value === 'number' && value < 0;
+  const { pastBy } = words.outcome;
+  const seen = form === 'whole' ? whole : bareText(figure, built, k);
+  const of = figure.per === 'string' ? shortName(built.job.strings.list[k]?.name ?? '') : '';
+  return {
+    seen: isPast ? pastBy(unsigned(seen)) : seen,
+    label: words.figures.ask(figure.title, of, isPast ? pastBy(unsigned(whole)) : whole),
+  };
 };
 
 /** An input with enough digits to follow the sum by hand: four decimals more than a rule reads; a gauge by its mark. */

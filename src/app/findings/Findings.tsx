@@ -13,6 +13,7 @@ import { words } from '../words.ts';
 import { findingsOf } from './findings-of.ts';
 import { Item } from './Item.tsx';
 import { type Advised, useAdvice } from './use-advice.ts';
+import { useFindings } from './use-findings.ts';
 
 const says = words.findings;
 
@@ -33,7 +34,7 @@ interface ItemsProps extends Pick<ComponentProps<typeof Item>, 'isStale' | 'isHe
 
 /** The findings of one list. */
 const Items = memo(({ list, ranged, order, advised, ...item }: ItemsProps) => {
-  const findings = useBenchState(({ built }) => (built === undefined ? none : findingsOf(built)));
+  const findings = useFindings();
   return (order ? [...findings].sort((a, b) => order.indexOf(a.check) - order.indexOf(b.check)) : findings)
     .filter((finding) => (ranged[finding.check] ?? listOf(finding)) === list)
     .map((finding) => (
@@ -49,7 +50,7 @@ const Items = memo(({ list, ranged, order, advised, ...item }: ItemsProps) => {
 
 const List = ({ isStale }: { isStale: boolean }) => {
   const bench = useBench();
-  const findings = useBenchState(({ built }) => (built === undefined ? none : findingsOf(built)));
+  const findings = useFindings();
   // Advice is looked for once a hand lets go of its number.
   const asked = useStill(jobAsRead);
   const found = useStill(({ built, solved }) => (built === undefined || !solved.ok ? none : findingsOf(built)));

@@ -1,22 +1,16 @@
 import type { Level } from '../../../geometry/checks/check.ts';
 import { goToHead, heads } from '../skips/heads.ts';
-import type { State } from '../state.ts';
-import { useBench, useBenchState } from '../use-bench.ts';
+import { useBench } from '../use-bench.ts';
 import { words } from '../words.ts';
-import { findingsOf } from './findings-of.ts';
+import { useFindings } from './use-findings.ts';
 
 const says = words.findings;
-
-const countOf =
-  (level: Level) =>
-  ({ built }: State): number =>
-    built === undefined ? 0 : findingsOf(built).filter((finding) => finding.level === level).length;
 
 /** How many checks are not right, and the way to them: for where they lie out of sight. */
 export const Summary = () => {
   const bench = useBench();
-  const wrong = useBenchState(countOf('wrong'));
-  const doubtful = useBenchState(countOf('doubtful'));
+  const findings = useFindings();
+  const countOf = (level: Level) => findings.filter((finding) => finding.level === level).length;
   return (
     <p className="summary">
       <a
@@ -26,7 +20,7 @@ export const Summary = () => {
           goToHead(bench, heads.findings.id);
         }}
       >
-        {says.summary(wrong, doubtful)}
+        {says.summary(countOf('wrong'), countOf('doubtful'))}
       </a>
     </p>
   );

@@ -2,12 +2,10 @@ import { memo, useState } from 'react';
 import { applies, type FieldInfo, fieldAt, stringFields } from '../../../geometry/fields.ts';
 import { type StringSetId, stringSets, withSet } from '../../../geometry/instrument/sets.ts';
 import { type Job, stringCount } from '../../../geometry/job.ts';
-import { formatQuantity } from '../../../geometry/units.ts';
 
 import { showAsRead } from '../decimal.ts';
 
 import { Resting } from '../Resting.tsx';
-
 import { heads } from '../skips/heads.ts';
 import { SkipOn } from '../skips/SkipOn.tsx';
 import type { Side } from '../strings.ts';
@@ -15,6 +13,7 @@ import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { Cell, SaysRow } from './Cell.tsx';
 import { Field, unitOf } from './Field.tsx';
+import { neededText } from './needed.ts';
 import { fieldId } from './use-field.ts';
 
 /** The fields of each string, made once: what is drawn of them is then drawn anew only when it changes. */
@@ -34,8 +33,8 @@ const Needed = ({ id, name }: { id: string; name: string }) => {
   const show = useBenchState(showAsRead);
   const needed = useBenchState(({ built }) => built?.design.strings.find((one) => one.id === id)?.neededSetback);
   return (
-    <output className="figure" aria-label={words.strings.needed(name)}>
-      {formatQuantity(needed ?? Number.NaN, 'length', show, { digits: show.length === 'mm' ? 2 : 3 })}
+    <output className="figure" data-needed={id} aria-label={words.strings.needed(name)}>
+      {neededText(needed ?? Number.NaN, show)}
     </output>
   );
 };

@@ -44,7 +44,7 @@ export const Load = () => {
                 <th scope="row">{says.loads[row]}</th>
                 {helds.map((held) => {
                   const figure = figureAt(`load${capital(held)}${capital(row)}`);
-                  return <td key={held}>{figure && <FigureValue figure={figure} built={built} isBare />}</td>;
+                  return <td key={held}>{figure && <FigureValue figure={figure} built={built} form="bare" />}</td>;
                 })}
               </tr>
             ))}

@@ -1,11 +1,11 @@
-import { nearestGauge } from '../../../geometry/saddle/gauges.ts';
 import { Fact, Row } from '../figures/Fact.tsx';
 import { Resting } from '../Resting.tsx';
 import { SkipOn } from '../skips/SkipOn.tsx';
 import { useBenchState, useBuilt } from '../use-bench.ts';
 import { words } from '../words.ts';
+import { factSays, ownGauge } from './fact-says.ts';
 import { Gauges } from './Gauges.tsx';
-import { gaugeText, isOwn, missText, ownUnit } from './gauge-text.ts';
+import { gaugeText, ownUnit } from './gauge-text.ts';
 import { Load } from './Load.tsx';
 import { Neck } from './Neck.tsx';
 import { PerString } from './PerString.tsx';
@@ -41,32 +41,21 @@ const readings = [
 const Main = () => {
   const built = useBuilt();
   if (built === undefined) return null;
-  const { job, design } = built;
-  const { crown, nearestGauge: gauge } = design;
-  const own = nearestGauge(design.gauges.filter(({ radius }) => isOwn(radius, job.show)));
+  const own = ownGauge(built);
+  const fact = (id: string) => (
+    <Fact key={id} id={id} built={built}>
+      {factSays[id]?.(built)}
+    </Fact>
+  );
   return (
     <dl>
-      <Fact id="straightedgeClearance" built={built}>
-        {design.straightedgeClearance < 0 ? says.clearanceHigh : says.clearanceLight}
-      </Fact>
-      <Fact id="bestRadius" built={built}>
-        {says.crownMiss(missText(crown.worst, job.show))}
-      </Fact>
-      <Fact id="nearestGauge" built={built} text={gaugeText(gauge.radius, job.show)}>
-        {says.gaugeMiss(missText(gauge.worst, job.show))}
-      </Fact>
-      {own && own !== gauge && (
-        <Row name={says.ownGauge[ownUnit(job.show)]} value={gaugeText(own.radius, job.show)}>
-          {says.gaugeMiss(missText(own.worst, job.show))}
+      {['straightedgeClearance', 'bestRadius', 'nearestGauge'].map(fact)}
+      {own && own !== built.design.nearestGauge && (
+        <Row id="ownGauge" name={says.ownGauge[ownUnit(built.job.show)]} value={gaugeText(own.radius, built.job.show)}>
+          {factSays.ownGauge?.(built)}
         </Row>
       )}
-      <Fact id="woodUnderSlot" built={built} />
-      <Fact id="saddleLineFromNut" built={built}>
-        {says.fromNutSays}
-      </Fact>
-      <Fact id="saddleSlant" built={built}>
-        {says.slantSays}
-      </Fact>
+      {['woodUnderSlot', 'saddleLineFromNut', 'saddleSlant'].map(fact)}
     </dl>
   );
 };
@@ -127,7 +116,7 @@ export const Outcome = () => {
         <PerString title={says.pull} ids={['tension', 'downforce']} sums={['totalTension', 'totalDownforce']} />
         <Load />
       </Resting>
-      <Resting>
+      <Resting isSlow>
         {!isStale && <Neck isStale={false} />}
         <h3>{says.readings}</h3>
         <Facts ids={readings} />
@@ -137,6 +126,8 @@ export const Outcome = () => {
         <Facts ids={stock} />
         <PerString title={says.position} ids={['fret12ToSaddle', 'nutToSaddle']} />
         <Facts ids={overScar} />
+      </Resting>
+      <Resting isSlow>
         <Gauges />
       </Resting>
     </section>

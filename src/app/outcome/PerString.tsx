@@ -2,7 +2,6 @@ import { figureAt } from '../../../geometry/figures/index.ts';
 import { shortName } from '../../../geometry/names.ts';
 import { lifeLeft } from '../../../geometry/saddle/life.ts';
 import { FigureValue } from '../figures/Figure.tsx';
-import { LifeValue } from '../figures/LifeValue.tsx';
 import type { Built } from '../store.ts';
 import { useBuilt } from '../use-bench.ts';
 import { words } from '../words.ts';
@@ -56,14 +55,19 @@ export const PerString = ({
                 <th scope="row">{shortName(s.name)}</th>
                 {columns.map((figure) => (
                   <td key={figure.id}>
-                    {figure.id === 'lifeLeft' ? (
-                      <LifeValue figure={figure} built={built} k={k} />
-                    ) : (
-                      <FigureValue figure={figure} built={built} k={k} isBare />
-                    )}
+                    <FigureValue
+                      figure={figure}
+                      built={built}
+                      k={k}
+                      form={figure.id === 'lifeLeft' ? 'life' : 'bare'}
+                    />
                   </td>
                 ))}
-                {limits[k] && <td className="limit">{says.limits[limits[k]]}</td>}
+                {limits[k] && (
+                  <td className="limit" data-limit={k}>
+                    {says.limits[limits[k]]}
+                  </td>
+                )}
               </tr>
             ))}
           </tbody>
@@ -73,7 +77,7 @@ export const PerString = ({
                 <th scope="row">{says.sum}</th>
                 {sums.map((id) => {
                   const figure = figureAt(id);
-                  return <td key={id}>{figure && <FigureValue figure={figure} built={built} isBare />}</td>;
+                  return <td key={id}>{figure && <FigureValue figure={figure} built={built} form="bare" />}</td>;
                 })}
               </tr>
             </tfoot>

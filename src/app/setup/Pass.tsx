@@ -9,7 +9,6 @@ import type { PassOutcome, PassString } from '../../../geometry/saddle/setup.ts'
 import { jobAsRead, showAsRead } from '../decimal.ts';
 import { Fact } from '../figures/Fact.tsx';
 import { FigureValue } from '../figures/Figure.tsx';
-import { LifeValue } from '../figures/LifeValue.tsx';
 import { Cell, SaysRow } from '../numbers/Cell.tsx';
 import { Fold } from '../numbers/Fold.tsx';
 import { fieldId, saysId, useField } from '../numbers/use-field.ts';
@@ -65,12 +64,13 @@ const Row = ({ pass, k, of, isCut, asked }: RowProps) => {
   const figure = (id: string, value: number | undefined) => {
     const known = figureAt(id);
     if (asked === undefined || at < 0 || known === undefined || value === undefined) return length(value);
-    return <FigureValue figure={known} built={asked} k={at} isBare />;
+    return <FigureValue figure={known} built={asked} k={at} form="bare" />;
   };
   const life = () => {
     const known = figureAt('lifeAfterLine');
     const left = of?.life.atFret12;
-    if (asked !== undefined && at >= 0 && known !== undefined) return <LifeValue figure={known} built={asked} k={at} />;
+    if (asked !== undefined && at >= 0 && known !== undefined)
+      return <FigureValue figure={known} built={asked} k={at} form="life" />;
     return left !== undefined && left < 0 ? words.outcome.pastBy(unsigned(length(left))) : length(left);
   };
   return (

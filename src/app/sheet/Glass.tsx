@@ -1,6 +1,7 @@
-import { type ReactNode, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
+import { type ReactNode, type RefObject, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { firstWords as words } from '../first-words.ts';
 import type { Built } from '../store.ts';
+import type { ShownPicture } from '../swift/page.ts';
 import { useBenchState } from '../use-bench.ts';
 import { useParts } from '../use-parts.ts';
 import type { Fit, Fitted } from './fit.ts';
@@ -33,6 +34,8 @@ interface Props extends Looked {
   readonly says: string;
   readonly fitted: Fitted;
   readonly laying: Pick<Fit, 'say' | 'text'>;
+  /** How it was fitted. */
+  readonly fit: Pick<ShownPicture, 'name' | 'heights' | 'room' | 'seed'>;
   readonly focus: string | undefined;
   readonly built: Built;
   /** The frame's least height, px. */
@@ -42,7 +45,18 @@ interface Props extends Looked {
 }
 
 /** A drawing that can be looked at more closely. */
-export const Glass = ({ fitted, laying, high = 0, look, onLook, inSight, over, isShown = true, ...drawing }: Props) => {
+export const Glass = ({
+  fitted,
+  laying,
+  fit,
+  high = 0,
+  look,
+  onLook,
+  inSight,
+  over,
+  isShown = true,
+  ...drawing
+}: Props) => {
   const box = useRef<HTMLDivElement>(null);
   const { say, text } = laying;
   // While a hand drags a number, the view that it is in stays where it is.
@@ -55,6 +69,10 @@ export const Glass = ({ fitted, laying, high = 0, look, onLook, inSight, over, i
     [fitted, seen, say, text, high, exactly],
   );
   const parts = useParts();
+  useLayoutEffect(() => {
+    const svg = box.current?.querySelector('svg.drawing') ?? null;
+    parts?.tellPicture(svg, { ...fit, text, look: seen, high, exactly, scale: shown.scale });
+  });
   useEffect(() => {
     if (isShown) inSight.current = { fitted, shown };
   }, [isShown, inSight, fitted, shown]);

@@ -1,17 +1,16 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { Text } from '../../../geometry/drawing.ts';
-import { benchOrder, fieldAt, getAt } from '../../../geometry/fields.ts';
-import { type Grip, gripsOf, putOnSheet } from '../../../geometry/views/grips/index.ts';
+import { benchOrder, getAt } from '../../../geometry/fields.ts';
+import type { Grip } from '../../../geometry/views/grips/index.ts';
 import type { ViewName } from '../../../geometry/views/index.ts';
 import { jobAsRead } from '../decimal.ts';
 import { inShort } from '../in-short.ts';
 import { type Built, barOf } from '../store.ts';
-import { fieldTitle } from '../strings.ts';
-import { stands } from '../typing.ts';
 import { useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import type { Fitted } from './fit.ts';
 import { Handle } from './grips/Handle.tsx';
+import { gripsOn, linesOf } from './grips/on-drawing.ts';
 import { Readout } from './grips/Readout.tsx';
 import { AskSpot } from './typed/AskSpot.tsx';
 import { askable } from './typed/askable.ts';
@@ -28,24 +27,6 @@ interface HandsProps {
   readonly onType: (path: string, over: string) => void;
 }
 
-/** A grip as it stands on the drawing, its id led by its view's. */
-interface Put {
-  readonly view: ViewName;
-  readonly grip: Grip;
-}
-
-/** The grips of every view that is drawn. */
-const gripsOn = ({ job, design }: Built, { places }: Pick<Fitted, 'places'>): readonly Put[] =>
-  (Object.keys(places) as ViewName[]).flatMap((view) => {
-    const place = places[view];
-    return place === undefined
-      ? []
-      : putOnSheet(gripsOf(view, job, design), { place, heights: place.heights }).map((grip) => ({
-          view,
-          grip: { ...grip, id: `${view}.${grip.id}` },
-        }));
-  });
-
 /** The grip that is pointed at, in focus or held, and whether it was stopped at a limit. */
 interface Active {
   readonly id: string;
@@ -58,13 +39,8 @@ const useLines = (grip: Grip | undefined, isStopped: boolean): readonly string[]
   const bar = useBenchState((state) => barOf(state, grip?.jobPath));
   const problem = useBenchState(({ solved }) => (solved.ok ? undefined : solved.problems[0]));
   if (grip === undefined) return [];
-  const pulls = [grip, ...(grip.also ? [grip.also] : [])];
-  const values = pulls.flatMap(({ jobPath }) => {
-    const field = fieldAt(jobPath);
-    return field ? [`${fieldTitle(job, jobPath)}: ${stands(field, getAt(job, jobPath), job.show)}`] : [];
-  });
   return [
-    ...values,
+    ...linesOf(grip, job),
     ...(isStopped ? [words.hands.atLimit] : []),
     ...(bar === undefined ? [] : [words.hands.barred(bar)]),
     ...(problem === undefined ? [] : [words.hands.notBuilt(inShort(problem))]),

@@ -47,5 +47,7 @@ export const OnePicture = ({ name, built, room, text, heights, focus, high, onLe
   const all = useSaid(built);
   const says = name === 'three' ? Object.values(all).join(' ') : all[name];
   const title = name === 'three' ? words.sheet.drawing : words.sheet[name];
-  return <Glass {...looked} {...{ name, title, says, fitted, laying, focus, built }} high={high} />;
+  // The next one is fitted from this scale.
+  const fit = { name, heights, room, seed: fitted.scale };
+  return <Glass {...looked} {...{ name, title, says, fitted, laying, fit, focus, built }} high={high} />;
 };

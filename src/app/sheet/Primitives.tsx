@@ -19,7 +19,7 @@ interface StrokeProps {
 const StrokeLine = memo(({ id, d, className, width, dash, alternative }: StrokeProps) => (
   <>
     {/* An edge of ink under the alternative's colour, which alone would be too pale on the paper. */}
-    {alternative !== undefined && <path d={d} className="casing" data-alternative={alternative} />}
+    {alternative !== undefined && <path data-casing={id} d={d} className="casing" data-alternative={alternative} />}
     <path
       data-mark={id}
       d={d}

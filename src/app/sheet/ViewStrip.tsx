@@ -124,6 +124,7 @@ export const ViewStrip = ({
                 <Glass
                   {...picture}
                   {...{ name, focus, built, onLook, over, inSight, onTyping }}
+                  fit={{ name, heights, room, seed: undefined }}
                   title={words.sheet[name]}
                   says={says[name]}
                   look={looks[name]}

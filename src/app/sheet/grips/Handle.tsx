@@ -1,16 +1,20 @@
 import { type KeyboardEvent, memo, type PointerEvent, useEffect, useRef } from 'react';
-import { inRow } from '../../../../geometry/enumerate.ts';
 import { type FieldInfo, fieldAt, getAt } from '../../../../geometry/fields.ts';
 import type { Problem } from '../../../../geometry/problem.ts';
 import type { Point } from '../../../../geometry/shape/types.ts';
 import type { Grip, Pull } from '../../../../geometry/views/grips/index.ts';
-import { showAsRead } from '../../decimal.ts';
+import { jobAsRead } from '../../decimal.ts';
+import { coarse } from '../../media.ts';
+import type { PathValue } from '../../store.ts';
 import { fieldTitle } from '../../strings.ts';
-import { stands } from '../../typing.ts';
+import { swiftOf } from '../../swift/hand.ts';
 import { useBench, useBenchState } from '../../use-bench.ts';
+import { useMedia } from '../../use-media.ts';
 import { words } from '../../words.ts';
 import { nearestSpot, press } from '../typed/press.ts';
 import { asFarAs } from './as-far-as.ts';
+import { alongAxis, numberOf, pullsOf, saidOf, standsAt } from './on-drawing.ts';
+import { off } from './read-beside.ts';
 import { type Stride, snapped, startOf, stepped, stopped } from './step.ts';
 
 /** A hand that trembles has not dragged yet, px. */
@@ -28,18 +32,15 @@ const nearest = (handles: Iterable<Element>, x: number, y: number): Element | un
   );
 };
 
-/** What a grip holds: its numbers' fields. */
-const pullsOf = (grip: Grip): readonly (Pull & { readonly field: FieldInfo })[] =>
-  [grip, ...(grip.also ? [grip.also] : [])].flatMap((pull) => {
-    const field = fieldAt(pull.jobPath);
-    return field ? [{ jobPath: pull.jobPath, value: pull.value, field }] : [];
-  });
-
 /** A number of a grip, and where it is dragged or stepped to. */
 interface Pulled {
   readonly field: FieldInfo;
   readonly value: number;
 }
+
+/** What is put in for values, stopped at their fields' limits. */
+const inLimits = (values: readonly Pulled[]): readonly PathValue[] =>
+  values.map(({ field, value }) => ({ path: field.path, value: stopped(field, value) }));
 
 /** A drag under way: the grip as it was taken hold of, where the pointer was, and px per mm. */
 interface Drag {
@@ -93,6 +94,8 @@ const bar = 'M-12,0 L-6.5,-3.2 V-0.7 H6.5 V-3.2 L12,0 L6.5,3.2 V0.7 H-6.5 V3.2 Z
 export const Handle = memo(
   ({ grip: drawn, latest, scale, onActive: tellActive, onHold: tellHold, onType: tellType }: HandleProps) => {
     const bench = useBench();
+    const swift = swiftOf(bench);
+    const isCoarse = useMedia(coarse);
     const drag = useRef<Drag | undefined>(undefined);
     const { id, jobPath, at, axis, also } = drawn;
     const now = () => latest(id) ?? drawn;
@@ -100,22 +103,14 @@ export const Handle = memo(
     const name = useBenchState(({ job }) =>
       also ? fieldTitle(job, jobPath).split(', ').slice(1).join(', ') : fieldTitle(job, jobPath),
     );
-    const said = useBenchState(({ job, decimals }) =>
-      inRow(
-        pullsOf(drawn).map(({ field, jobPath: path }) => {
-          const value = stands(field, getAt(job, path), showAsRead({ job, decimals }));
-          return also ? `${field.label} ${value}` : value;
-        }),
-      ),
-    );
+    const said = useBenchState((state) => saidOf(drawn, jobAsRead(state)));
     const isLit = useBenchState(({ pointed, focus }) => [jobPath, also?.jobPath].includes(pointed ?? focus ?? ''));
     const first = fieldAt(jobPath);
-    const there = useBenchState(({ job }) => getAt(job, jobPath));
-    const value = typeof there === 'number' ? there : first && startOf(first, drawn.value(at));
+    const value = useBenchState(({ job }) => numberOf(drawn, job));
 
     /** Puts values in, stopped at their fields' limits; gives what is in the way where they cannot be built. */
     const put = (values: readonly Pulled[], refused?: Map<string, Problem>): Problem | undefined => {
-      const held = values.map(({ field, value }) => ({ path: field.path, value: stopped(field, value) }));
+      const held = inLimits(values);
       onActive(
         true,
         values.some(({ value }, k) => held[k]?.value !== value),
@@ -128,25 +123,44 @@ export const Handle = memo(
       return problem;
     };
 
-    const follow = () => {
+    /** Where a hand drags its grip to. */
+    const under = ({ grip, from, to, scale: { x, y } }: Drag): Point => ({
+      x: grip.at.x + (to.x - from.x) / x,
+      y: grip.at.y + (to.y - from.y) / y,
+    });
+    /** What its numbers are where the grip stands there. */
+    const valuesAt = ({ grip, isFree }: Drag, at: Point): readonly Pulled[] =>
+      pullsOf(grip).map(({ field, value }) => {
+        const free = value(at);
+        return { field, value: isFree ? free : snapped(field, free, bench.getState().job.show) };
+      });
+
+    /** Follows the hand with the bench, and with the whole page. */
+    const followWhole = () => {
       const hand = drag.current;
       if (hand === undefined) return;
-      hand.frame = undefined;
-      const { show } = bench.getState().job;
-      const to = {
-        x: hand.grip.at.x + (hand.to.x - hand.from.x) / hand.scale.x,
-        y: hand.grip.at.y + (hand.to.y - hand.from.y) / hand.scale.y,
-      };
-      const problem = asFarAs(hand.reached, to, (at) => {
-        const values = pullsOf(hand.grip).map(({ field, value }) => {
-          const free = value(at);
-          return { field, value: hand.isFree ? free : snapped(field, free, show) };
-        });
-        const here = put(values, hand.refused);
+      const problem = asFarAs(hand.reached, under(hand), (at) => {
+        const here = put(valuesAt(hand, at), hand.refused);
         if (here === undefined) hand.reached = at;
         return here;
       });
       bench.bar(jobPath, problem);
+    };
+
+    const follow = () => {
+      const hand = drag.current;
+      if (hand === undefined) return;
+      hand.frame = undefined;
+      const to = under(hand);
+      const pulled = valuesAt(hand, to);
+      const values = inLimits(pulled);
+      const isStopped = values.some(({ value }, k) => pulled[k]?.value !== value);
+      const onDrawn = () => {
+        hand.reached = to;
+      };
+      const step = { grip: id, off: isCoarse ? off.coarse : off.fine, values, really: followWhole, onDrawn };
+      if (isStopped) swift.end();
+      if (isStopped || !swift.follow(step)) followWhole();
     };
 
     // A finger on a grip drags it; beside it the page is scrolled. Browsers do not heed `touch-action` inside an SVG.
@@ -164,9 +178,10 @@ export const Handle = memo(
     useEffect(
       () => () => {
         drag.current?.alone();
+        if (drag.current) swift.end();
         if (drag.current?.isMoving) bench.letGo();
       },
-      [bench],
+      [bench, swift],
     );
 
     const onPointerDown = (event: PointerEvent<SVGGElement>) => {
@@ -181,6 +196,7 @@ export const Handle = memo(
         meant.dispatchEvent(new window.PointerEvent('pointerdown', event.nativeEvent));
         return;
       }
+      swift.ready();
       element.setPointerCapture(pointerId);
       element.focus({ preventScroll: true });
       const start = { x, y };
@@ -224,7 +240,8 @@ export const Handle = memo(
       if (hand === undefined) return;
       hand.alone();
       if (hand.frame !== undefined) cancelAnimationFrame(hand.frame);
-      if (hand.isMoving && isKept) follow();
+      swift.end();
+      if (hand.isMoving && isKept) followWhole();
       drag.current = undefined;
       if (!isKept) bench.forget(jobPath);
       else if (hand.isMoving) bench.letGo();
@@ -281,7 +298,6 @@ export const Handle = memo(
       bench.bar(jobPath, put(values));
     };
 
-    const turn = axis ? (Math.atan2(axis.y, axis.x) * 180) / Math.PI : 0;
     return (
       <g
         ref={handle}
@@ -295,7 +311,7 @@ export const Handle = memo(
         aria-valuenow={value}
         aria-valuetext={said}
         aria-roledescription={also ? words.hands.point : undefined}
-        transform={`translate(${at.x} ${at.y}) scale(${1 / scale})`}
+        transform={standsAt(at, scale)}
         onPointerDown={onPointerDown}
         onPointerMove={onPointerMove}
         onPointerUp={onPointerUp}
@@ -303,6 +319,7 @@ export const Handle = memo(
         onLostPointerCapture={() => letGo(true)}
         onPointerEnter={({ pointerType }) => {
           if (pointerType !== 'mouse') return;
+          swift.ready();
           bench.point(jobPath);
           onActive(true);
         }}
@@ -324,7 +341,7 @@ export const Handle = memo(
       >
         <title>{words.hands.keys}</title>
         <circle className="reach" r={12.5} />
-        <path className="handle" d={bar} transform={`rotate(${turn})`} />
+        <path className="handle" d={bar} transform={alongAxis(axis)} />
         {axis === undefined && <path className="handle" d={bar} transform="rotate(90)" />}
       </g>
     );

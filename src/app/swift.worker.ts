@@ -1,0 +1,47 @@
+import { setAt } from '../../geometry/fields.ts';
+import type { Job } from '../../geometry/job.ts';
+import { elementAndPlace, type ShownPage, type SwiftAsk, type SwiftChange, type SwiftWord } from './swift/page.ts';
+import { type Strings, stringsOf } from './swift/strings.ts';
+
+/** The page as it stands, what it says then, and what was told of it last. */
+let page: ShownPage | undefined;
+let first: Strings | undefined;
+let told: Strings | undefined;
+
+/** What is found, as far as it is seen. */
+const reads = ({ findings }: Strings): string =>
+  JSON.stringify(
+    findings.map(({ check, level, says, range, means, source }) =>
+      page?.areFindingsSeen ? [check, level, says, range, means, source] : [check, level],
+    ),
+  );
+
+const tell = (word: SwiftWord) => self.postMessage(word);
+
+/** What becomes of the page with these values; undefined where more becomes another than can be told. */
+const change = (values: SwiftAsk['values']): SwiftChange | undefined => {
+  if (page === undefined || first === undefined || told === undefined) return undefined;
+  const job = values.reduce<Job>((so, { path, value }) => setAt(so, path, value), page.job);
+  const now = stringsOf(page, job);
+  if (now === undefined || now.rest !== first.rest) return undefined;
+  const before = told;
+  told = now;
+  const others = [...now.at].filter(([place, text]) => before.at.get(place) !== text);
+  // Lines of a hatching that find no room any more.
+  const gone = [...before.at.keys()].filter((place) => !now.at.has(place)).map((place) => [place, ''] as const);
+  return {
+    puts: [...others, ...gone].map(([place, text]) => [...elementAndPlace(place), text]),
+    ...(reads(now) !== reads(before) && { findings: now.findings }),
+  };
+};
+
+self.onmessage = ({ data: { turn, page: another, values } }: MessageEvent<SwiftAsk>) => {
+  if (another !== undefined) {
+    page = another;
+    first = stringsOf(page, page.job);
+    told = first;
+  }
+  tell({ turn, change: change(values) });
+};
+
+tell('here');

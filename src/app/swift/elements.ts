@@ -1,0 +1,82 @@
+import { type Put, placeOf } from './page.ts';
+
+/** What stands at a place of an element: an attribute, its one `text`, or the `value` of a field. */
+const stands = (element: Element, at: string): string | null => {
+  if (at === 'text') return element.textContent;
+  return at === 'value' ? (element as HTMLInputElement).value : element.getAttribute(at);
+};
+
+const puts = (element: Element, at: string, text: string | null): void => {
+  if (at === 'text') {
+    const node = element.firstChild;
+    if (node !== null && node === element.lastChild && node.nodeType === Node.TEXT_NODE) node.nodeValue = text;
+    else element.textContent = text;
+  } else if (at === 'value') (element as HTMLInputElement).value = text ?? '';
+  else if (text === null) element.removeAttribute(at);
+  else element.setAttribute(at, text);
+};
+
+/** Whether an element is in sight, as far as the window goes. */
+export const isInWindow = (element: Element): boolean => {
+  const { top, bottom, left, right } = element.getBoundingClientRect();
+  const isIn = bottom > 0 && top < window.innerHeight && right > 0 && left < window.innerWidth && bottom > top;
+  // What is folded away has a place, too.
+  return isIn && element.checkVisibility?.() !== false;
+};
+
+/** A further line of a hatching, made like its first, after its last; none where there is no such hatching. */
+const furtherLine = (selector: string): Element | null => {
+  if (!selector.includes('.hatch.')) return null;
+  const [, area, id] = /^(.*\[data-mark=")(.*\.hatch)\.\d+"\]$/.exec(selector) ?? [];
+  const last = [...document.querySelectorAll(`${area}${id}."]`.replace('data-mark=', 'data-mark^='))].at(-1);
+  const line = last?.cloneNode() as Element | undefined;
+  if (line === undefined) return null;
+  line.setAttribute('data-mark', selector.slice((area as string).length, -2));
+  last?.after(line);
+  return line;
+};
+
+/** Strings put into the page past React, which knows nothing of them: they are taken back before it renders what they say itself. */
+export const quickStrings = () => {
+  /** Elements by their selectors; none where there is none, or it is out of sight. */
+  const found = new Map<string, Element | null>();
+  const made = new Set<Element>();
+  const before = new Map<string, { element: Element; at: string; was: string | null; now: string | null }>();
+
+  const find = (selector: string): Element | null => {
+    const known = found.get(selector);
+    if (known !== undefined && (known === null || known.isConnected)) return known;
+    const there = document.querySelector(selector);
+    const element = there ?? furtherLine(selector);
+    if (there === null && element !== null) made.add(element);
+    const isSeen = element !== null && (element.closest('svg.drawing') !== null || isInWindow(element));
+    found.set(selector, isSeen ? element : null);
+    return isSeen ? element : null;
+  };
+
+  return {
+    put(all: readonly Put[]) {
+      // All are found before the first is changed: where one lies would else have to be worked out anew each time.
+      const elements = all.map(([selector]) => find(selector));
+      for (const [k, [selector, at, text]] of all.entries()) {
+        const element = elements[k];
+        if (!element) continue;
+        const place = placeOf(selector, at);
+        const put = before.get(place);
+        if (put?.element === element) put.now = text;
+        else before.set(place, { element, at, was: stands(element, at), now: text });
+        puts(element, at, text);
+      }
+    },
+    /** All as React left it; but what React has put there itself meanwhile stays. */
+    takeBack() {
+      for (const { element, at, was, now } of before.values()) {
+        if (stands(element, at) === now) puts(element, at, was);
+      }
+      for (const element of made) element.remove();
+      before.clear();
+      made.clear();
+      found.clear();
+    },
+  };
+};

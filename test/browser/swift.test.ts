@@ -1,0 +1,170 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it, vi } from 'vitest';
+import { openPage } from './harness.ts';
+import { desk, drawn, field, followed } from './page.ts';
+
+// Every grip of the sheet is dragged, one after the other.
+vi.setConfig({ testTimeout: 240_000 });
+
+/** What was told by the worker that follows a hand: how often a change that could be put in at once, and how often none. */
+interface Told {
+  at: number;
+  not: number;
+}
+type Watched = Window & { readonly told: Told; seen: readonly string[] };
+
+/** Counts what the worker tells, and notes at each frame what the page says: all that follows a hand, as far as it is in sight. */
+const watch = (page: Page) =>
+  page.addInitScript(() => {
+    const told: Told = { at: 0, not: 0 };
+    window.Worker = class extends Worker {
+      constructor(url: string | URL, options?: WorkerOptions) {
+        super(url, options);
+        if (!String(url).includes('swift')) return;
+        this.addEventListener('message', ({ data }) => {
+          if (data === 'here') return;
+          if (data.change === undefined) told.not += 1;
+          else told.at += 1;
+        });
+      }
+    };
+    const watched = Object.assign(window, { told, seen: [] as string[] });
+    const isIn = (element: Element) => {
+      const { top, bottom } = element.getBoundingClientRect();
+      return bottom > 0 && top < window.innerHeight && element.checkVisibility();
+    };
+    const look = () => {
+      // A line of a hatching that finds no room may still be there, with nothing to draw.
+      const drawing = (document.querySelector('.sheet .paper')?.innerHTML ?? '').replace(
+        /<path[^>]* d=""[^>]*><\/path>/g,
+        '',
+      );
+      const others = [
+        ...document.querySelectorAll(
+          '.numbers input, .strings output, .outcome button, .outcome td, .fact, .finding, .summary',
+        ),
+      ].flatMap((one) => (isIn(one) ? (one instanceof HTMLInputElement ? one.value : (one.textContent ?? '')) : []));
+      const now = [drawing, ...others].join('\n');
+      if (now !== watched.seen.at(-1)) watched.seen.push(now);
+      requestAnimationFrame(look);
+    };
+    requestAnimationFrame(look);
+  });
+
+const told = (page: Page) => page.evaluate(() => ({ ...(window as unknown as Watched).told }));
+
+/** The first line in which two looks at the page differ. */
+const difference = (a = '', b = ''): readonly string[] => {
+  const [before, now] = [a.split(/\n|(?=<)/), b.split(/\n|(?=<)/)];
+  const k = now.findIndex((line, at) => line !== before[at]);
+  return [before[k] ?? '', now[k] ?? ''];
+};
+
+const middle = async (page: Page, id: string) => {
+  const box = await page.locator(`[data-grip="${id}"] .reach`).first().boundingBox();
+  if (box === null) throw new Error(`${id} is not in sight`);
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+};
+
+/** Opens the demo, its hand followed at once. */
+const open = async (hasAlternatives: boolean): Promise<Page> => {
+  const page = await openPage(desk);
+  await watch(page);
+  await page.reload();
+  await page.locator('.outcome').waitFor();
+  if (hasAlternatives) await page.locator('.radii button').click();
+  await followed(page);
+  return page;
+};
+
+describe('while a hand drags a number, the page says at once what it says when all of it has followed,', () => {
+  it.each([
+    ['beside nothing', false],
+    ['beside four alternatives', true],
+  ])('%s', async (_, hasAlternatives) => {
+    const page = await open(hasAlternatives);
+    const grips = await page
+      .locator('.sheet [data-grip][tabindex="0"]')
+      .evaluateAll((all) => all.map((one) => (one as SVGElement).dataset.grip ?? ''));
+    expect(grips.length).toBeGreaterThan(10);
+    let moved = 0;
+    for (const id of grips) {
+      const { x, y } = await middle(page, id);
+      await page.mouse.move(x, y);
+      await page.mouse.down();
+      for (const by of [4, 6, 8]) {
+        await page.mouse.move(x + by, y + by);
+        await followed(page);
+      }
+      const before = await told(page);
+      await page.evaluate(() => {
+        const watched = window as unknown as Watched;
+        watched.seen = watched.seen.slice(-1);
+      });
+      await page.mouse.move(x + 9, y + 9);
+      await followed(page);
+      const after = await told(page);
+      const seen = await page.evaluate(() => (window as unknown as Watched).seen);
+      // Where strings alone changed, they did so once, and stayed when the bench followed.
+      if (after.at > before.at && after.not === before.not && seen.length > 1) {
+        moved += 1;
+        expect(seen.length, `${id}: ${difference(seen[1], seen[2]).join(' became ')}`).toBe(2);
+      }
+      await page.keyboard.press('Escape');
+      await page.mouse.up();
+      await drawn(page);
+    }
+    // Most grips move without more becoming another than strings.
+    expect(moved).toBeGreaterThan(grips.length / 2);
+  });
+});
+
+it('a hand that moves on and on is followed at once, and what it did is one step', async () => {
+  const page = await open(false);
+  const { x, y } = await middle(page, 'above.length');
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + 5, y);
+  await drawn(page);
+  const from = await told(page);
+  for (let k = 0; k < 40; k += 1) {
+    await page.mouse.move(x + 5 + (k % 20), y);
+    await drawn(page);
+  }
+  expect((await told(page)).at).toBeGreaterThan(from.at + 10);
+  await page.mouse.up();
+  const across = await field(page, 'Length across').inputValue();
+  expect(Number(across)).toBeGreaterThan(156);
+  expect(await page.locator('[data-mark="above.bridge.length.value"]').textContent()).toBe(across);
+  await page.keyboard.press('Control+z');
+  expect(await field(page, 'Length across').inputValue()).toBe('156.0');
+  expect(await page.getByRole('button', { name: 'Undo', exact: true }).first().isDisabled()).toBe(true);
+});
+
+it('a hand is followed, too, where the worker does not answer', async () => {
+  const page = await openPage(desk);
+  await page.addInitScript(() => {
+    window.Worker = class extends Worker {
+      constructor(url: string | URL, options?: WorkerOptions) {
+        super(url, options);
+        if (String(url).includes('swift'))
+          this.addEventListener('message', (event) => event.stopImmediatePropagation());
+      }
+    };
+  });
+  await page.reload();
+  await page.locator('.outcome').waitFor();
+  const { x, y } = await middle(page, 'above.length');
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  const across = async () => Number(await field(page, 'Length across').inputValue());
+  let before = 156;
+  for (const by of [5, 10, 16]) {
+    await page.mouse.move(x + by, y);
+    await drawn(page);
+    expect(await across()).toBeGreaterThan(before);
+    before = await across();
+  }
+  await page.mouse.up();
+  expect(await across()).toBe(before);
+});
