@@ -60,5 +60,11 @@ export const Keys = () => {
     };
   }, [bench, keep]);
 
-  return isOver && <p className="drop">{words.bar.drop}</p>;
+  return (
+    isOver && (
+      <p className="drop" role="status">
+        {words.bar.drop}
+      </p>
+    )
+  );
 };

@@ -3,6 +3,10 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, it, vi } from 'vitest';
+import { setAt } from '../../geometry/fields.ts';
+import { writeJob } from '../../geometry/job-file.ts';
+import { starters } from '../../src/jobs/index.ts';
+import { jobOf } from '../solved.ts';
 import { openPage } from './harness.ts';
 import { addReading, desk, field, finding, phone, showFiles, tablet, turnDrawer } from './page.ts';
 
@@ -125,6 +129,8 @@ describe.each([
       await look('templates');
       await openPrinter(page);
       await look('printer');
+      await page.getByRole('tab', { name: 'Cutter' }).click();
+      await look('cutter');
       await page.getByRole('tab', { name: 'Settings' }).click();
       await page.getByText('Radius gauges', { exact: true }).click();
       await field(page, 'Margin').fill('90');
@@ -152,6 +158,60 @@ describe.each([
       await page.getByRole('button', { name: 'New job…' }).click();
       await page.getByLabel('I measured frets').check();
       await look('new');
+    });
+
+    it('where a job cannot be drawn, and while a file is held over the page', async () => {
+      const { page, look } = await open();
+      await showFiles(page);
+      const [chooser] = await Promise.all([
+        page.waitForEvent('filechooser'),
+        page.getByRole('button', { name: 'Open job…' }).click(),
+      ]);
+      const job = setAt(jobOf(starters[0]?.text ?? ''), 'slot.depth', 9.4);
+      await chooser.setFiles({ name: 'deep.json', mimeType: 'application/json', buffer: Buffer.from(writeJob(job)) });
+      await page.getByText('Nothing is drawn yet').waitFor();
+      await look('undrawn');
+      await page.evaluate(() => {
+        const dataTransfer = new DataTransfer();
+        dataTransfer.items.add(new File(['{}'], 'job.json', { type: 'application/json' }));
+        document.body.dispatchEvent(new DragEvent('dragover', { dataTransfer, bubbles: true, cancelable: true }));
+      });
+      await page.locator('p.drop').waitFor();
+      await look('drop');
+    });
+
+    it('where a part of the page, or all of it, has broken', async () => {
+      const { page, look } = await open();
+      // What React says of it on the console is not looked at here.
+      await page.evaluate(() => {
+        console.error = () => {};
+        HTMLDialogElement.prototype.showModal = () => {
+          throw new Error('the window has no frame');
+        };
+      });
+      await page.getByRole('button', { name: /^Exposure, E2: .* mm\. How\?$/ }).click();
+      await page.getByText('the window has no frame').waitFor();
+      await look('broken');
+      await page.evaluate(() => {
+        const { title } = document;
+        Object.defineProperty(document, 'title', {
+          get: () => title,
+          set: () => {
+            throw new Error('the page has no name');
+          },
+        });
+      });
+      await field(page, 'Job').fill('Mine');
+      await page.getByText('the page has no name').waitFor();
+      await look('wreck');
+      const boxes = await page
+        .locator('.wreck button')
+        .evaluateAll((all) =>
+          all.map((one) => one.getBoundingClientRect()).map(({ width, height }) => ({ width, height })),
+        );
+      expect(boxes).toHaveLength(3);
+      for (const { width, height } of boxes) expect(width).toBeGreaterThan(height);
+      if ('touch' in window) expect(await small(page)).toEqual([]);
     });
 
     it('with every fold, a reading and a range open, and where a figure is asked how it came about', async () => {

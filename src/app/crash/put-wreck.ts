@@ -51,12 +51,14 @@ export const putWreck = (into: Element, { error, job, flush }: Wrecked): void =>
     await flush?.();
     window.location.reload();
   };
-  const main = element('main', element('h1', says.title), element('p', says.why(reason(error))));
+  // The whole of the page, and said at once: one element cannot be both.
+  const told = element('div', element('h1', says.title), element('p', says.why(reason(error))));
+  told.setAttribute('role', 'alert');
+  const main = element('main', told);
   main.className = 'wreck';
-  main.setAttribute('role', 'alert');
   const buttons = element('p');
   if (job) {
-    main.append(element('p', says.job));
+    told.append(element('p', says.job));
     buttons.append(button(says.save, () => save(job), 'primary'));
   }
   buttons.append(
