@@ -1,6 +1,14 @@
 import { setAt } from '../../geometry/fields.ts';
 import type { Job } from '../../geometry/job.ts';
-import { elementAndPlace, type ShownPage, type SwiftAsk, type SwiftChange, type SwiftWord } from './swift/page.ts';
+import {
+  elementAndPlace,
+  findingsPart,
+  type Put,
+  type ShownPage,
+  type SwiftAsk,
+  type SwiftChange,
+  type SwiftWord,
+} from './swift/page.ts';
 import { type Strings, stringsOf } from './swift/strings.ts';
 
 /** The page as it stands, what it says then, and what was told of it last. */
@@ -8,13 +16,9 @@ let page: ShownPage | undefined;
 let first: Strings | undefined;
 let told: Strings | undefined;
 
-/** What is found, as far as it is seen. */
-const reads = ({ findings }: Strings): string =>
-  JSON.stringify(
-    findings.map(({ check, level, says, range, means, source }) =>
-      page?.areFindingsSeen ? [check, level, says, range, means, source] : [check, level],
-    ),
-  );
+/** What of that which is found is more than strings. */
+const kindsOf = ({ findings }: Strings): string =>
+  JSON.stringify(findings.map(({ check, level, range, means, source }) => [check, level, range, means, source]));
 
 const tell = (word: SwiftWord) => self.postMessage(word);
 
@@ -29,10 +33,9 @@ const change = (values: SwiftAsk['values']): SwiftChange | undefined => {
   const others = [...now.at].filter(([place, text]) => before.at.get(place) !== text);
   // Lines of a hatching that find no room any more.
   const gone = [...before.at.keys()].filter((place) => !now.at.has(place)).map((place) => [place, ''] as const);
-  return {
-    puts: [...others, ...gone].map(([place, text]) => [...elementAndPlace(place), text]),
-    ...(reads(now) !== reads(before) && { findings: now.findings }),
-  };
+  const all = [...others, ...gone].map(([place, text]): Put => [...elementAndPlace(place), text]);
+  if (kindsOf(now) === kindsOf(before)) return { puts: all };
+  return { puts: all.filter(([element]) => !element.startsWith(findingsPart)), findings: now.findings };
 };
 
 self.onmessage = ({ data: { turn, page: another, values } }: MessageEvent<SwiftAsk>) => {

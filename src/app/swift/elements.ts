@@ -68,13 +68,15 @@ export const quickStrings = () => {
         puts(element, at, text);
       }
     },
-    /** All as React left it; but what React has put there itself meanwhile stays. */
-    takeBack() {
-      for (const { element, at, was, now } of before.values()) {
+    /** All, or those whose selectors begin so, as React left it; but what React has put there itself meanwhile stays. */
+    takeBack(part = '') {
+      for (const [place, { element, at, was, now }] of before) {
+        if (!place.startsWith(part)) continue;
         if (stands(element, at) === now) puts(element, at, was);
+        before.delete(place);
       }
+      if (part !== '') return;
       for (const element of made) element.remove();
-      before.clear();
       made.clear();
       found.clear();
     },

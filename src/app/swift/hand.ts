@@ -4,7 +4,7 @@ import { once } from '../../../geometry/once.ts';
 import type { Bench, PathValue } from '../store.ts';
 import { swiftWorker } from '../workers.ts';
 import { isInWindow, quickStrings } from './elements.ts';
-import type { ShownPage, ShownPicture, SwiftAsk, SwiftWord } from './page.ts';
+import { findingsPart, type ShownPage, type ShownPicture, type SwiftAsk, type SwiftWord } from './page.ts';
 import { isSlowInSight } from './slow.ts';
 
 /** How each drawing of the page stands there, by its SVG element. */
@@ -16,7 +16,7 @@ export const tellPicture = (svg: Element | null, picture: ShownPicture): void =>
 };
 
 /** A hand rests once it has not moved for so long, ms: then the whole page follows. */
-const rest = 150;
+const rest = 200;
 /** The whole page follows at least so often while a hand moves, ms; and so often where parts are in sight that do not follow at once. */
 const longest = 2000;
 const often = 250;
@@ -81,11 +81,10 @@ const swift = (bench: Bench) => {
   const shownPage = ({ grip, off }: Step): ShownPage => {
     const { job, decimals, folds, focus, pointed } = bench.getState();
     const drawings = [...document.querySelectorAll('.sheet svg.drawing')].flatMap((svg) => pictures.get(svg) ?? []);
-    const areFindingsSeen = [...document.querySelectorAll('.finding')].some(isInWindow);
     const figures = [...document.querySelectorAll<HTMLElement>('.outcome [data-figure]')].flatMap((one) =>
       isInWindow(one) ? (one.dataset.figure ?? []) : [],
     );
-    return { job, decimals, folds, focus: pointed ?? focus, pictures: drawings, grip, off, figures, areFindingsSeen };
+    return { job, decimals, folds, focus: pointed ?? focus, pictures: drawings, grip, off, figures };
   };
   const ask = (now: Step) => {
     const word: SwiftAsk = { turn, values: now.values, ...(!isAsked && { page: shownPage(now) }) };
@@ -102,8 +101,11 @@ const swift = (bench: Bench) => {
     if (data.turn !== turn || asked === undefined) return;
     const { change } = data;
     if (change === undefined) return followReally();
+    if (change.findings) {
+      strings.takeBack(findingsPart);
+      ahead.setState({ findings: change.findings });
+    }
     strings.put(change.puts);
-    if (change.findings) ahead.setState({ findings: change.findings });
     asked.step.onDrawn();
     asked = undefined;
     if (next) ask(next);

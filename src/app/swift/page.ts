@@ -26,8 +26,6 @@ export interface ShownPage extends Pick<State, 'decimals' | 'folds' | 'focus'> {
   readonly off: number;
   /** The figures in sight, as they say of themselves which they are and how they are shown. */
   readonly figures: readonly string[];
-  /** Whether what is found can be read; else only how much of it is right counts. */
-  readonly areFindingsSeen: boolean;
 }
 
 /** Which element of the page by its selector, which of its attributes, or its `text` or `value`; and what stands there. */
@@ -35,6 +33,8 @@ export type Put = readonly [element: string, at: string, text: string];
 
 /** Where a string stands: its element's selector and its attribute, or `text` or `value`. */
 export const placeOf = (element: string, at: string): string => `${element}\n${at}`;
+/** What the selectors of all that is found begin with. */
+export const findingsPart = '.findings ';
 /** The element and the place of it that such a text stands for. */
 export const elementAndPlace = (place: string) => place.split('\n') as [string, string];
 
@@ -45,7 +45,7 @@ export interface SwiftAsk {
   readonly values: readonly PathValue[];
 }
 
-/** What becomes of the page: the strings that are others than those before, and what is found, where that is. */
+/** What becomes of the page: the strings that are others than those before; and what is found, where that is more than other strings. */
 export interface SwiftChange {
   readonly puts: readonly Put[];
   readonly findings?: readonly Finding[];

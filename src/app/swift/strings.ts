@@ -27,7 +27,7 @@ import { classOf, round, turnAbout } from '../sheet/pen.ts';
 import type { Built } from '../state.ts';
 import { shown as inField } from '../typing.ts';
 import { words } from '../words.ts';
-import { placeOf, type ShownPage, type ShownPicture } from './page.ts';
+import { findingsPart, placeOf, type ShownPage, type ShownPicture } from './page.ts';
 
 /** The strings of a page that follow a hand at once, each by its element and its place there; what is found; and all else that may become another, told apart by `rest` alone. */
 export interface Strings {
@@ -150,6 +150,8 @@ export const stringsOf = (page: ShownPage, job: Job): Strings | undefined => {
   for (const { id, neededSetback } of built.design.strings)
     say(`.strings [data-needed="${id}"]`, 'text', neededText(neededSetback, built.job.show));
   for (const [id, saysOf] of Object.entries(factSays)) say(`.outcome [data-of="${id}"]`, 'text', saysOf(built));
+  const findings = findingsOf(built);
+  for (const { check, says } of findings) say(`${findingsPart}[data-check="${check}"] strong`, 'text', says);
   const own = ownGauge(built);
   if (own) say('.outcome [data-fact="ownGauge"]', 'text', gaugeText(own.radius, built.job.show));
   for (const [k, { limit }] of lifeLeft(built.job, built.design).entries())
@@ -161,5 +163,5 @@ export const stringsOf = (page: ShownPage, job: Job): Strings | undefined => {
     settledPaths.map((path) => [settledNumber(read, path) === undefined, settledFrom(read, path)]),
     page.figures.map((key) => figureAt(key.split(' ')[0] ?? '')?.value(built.job, built.design, 0) === undefined),
   ];
-  return { at, findings: findingsOf(built), rest: JSON.stringify(rest) };
+  return { at, findings, rest: JSON.stringify(rest) };
 };
