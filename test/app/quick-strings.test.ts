@@ -66,11 +66,11 @@ describe('strings put in past React', () => {
   it('make further lines of a hatching, and none of what is not there', () => {
     const strings = quickStrings();
     strings.put([
-      ['svg.drawing [data-mark="bridge.hatch.2"]', 'd', 'M4 0L5 1'],
+      ['svg.drawing [data-mark="bridge.hatch.2.1"]', 'd', 'M4 0L5 1'],
       ['svg.drawing [data-mark="saddle"]', 'd', 'M4 0L5 1'],
       ['#nothing', 'text', 'nothing'],
     ]);
-    const made = at('[data-mark="bridge.hatch.2"]');
+    const made = at('[data-mark="bridge.hatch.2.1"]');
     expect(made.getAttribute('d')).toBe('M4 0L5 1');
     expect(made.previousElementSibling?.getAttribute('data-mark')).toBe('bridge.hatch.1');
     expect(document.querySelectorAll('path')).toHaveLength(4);

@@ -27,7 +27,7 @@ export const isInWindow = (element: Element): boolean => {
 /** A further line of a hatching, made like its first, after its last; none where there is no such hatching. */
 const furtherLine = (selector: string): Element | null => {
   if (!selector.includes('.hatch.')) return null;
-  const [, area, id] = /^(.*\[data-mark=")(.*\.hatch)\.\d+"\]$/.exec(selector) ?? [];
+  const [, area, id] = /^(.*\[data-mark=")(.*\.hatch)[.\d]+"\]$/.exec(selector) ?? [];
   const last = [...document.querySelectorAll(`${area}${id}."]`.replace('data-mark=', 'data-mark^='))].at(-1);
   const line = last?.cloneNode() as Element | undefined;
   if (line === undefined) return null;

@@ -42,7 +42,7 @@ const settledPaths = ['guitar.scale', 'guitar.neckPlaneHeight', 'guitar.rise'] a
 type Say = (element: string, at: string, text: string | number) => void;
 
 /** The lines of a hatching are as many as find room: however many there are, it is one hatching. */
-const areaOf = (id: string): string => id.replace(/(\.hatch)\.\d+$/, '$1');
+const areaOf = (id: string): string => id.replace(/(\.hatch)[.\d]+$/, '$1');
 
 /** What makes a stroke or text another element than one that only lies elsewhere, or says something else. */
 const kindOf = (p: Primitive, isLit: boolean): readonly unknown[] =>
