@@ -31,7 +31,7 @@ const change = (values: SwiftAsk['values']): SwiftChange | undefined => {
   const before = told;
   told = now;
   const others = [...now.at].filter(([place, text]) => before.at.get(place) !== text);
-  // Lines of a hatching that find no room any more.
+  // Lines of a hatching, and pieces of lines, that find no room any more.
   const gone = [...before.at.keys()].filter((place) => !now.at.has(place)).map((place) => [place, ''] as const);
   const all = [...others, ...gone].map(([place, text]): Put => [...elementAndPlace(place), text]);
   if (kindsOf(now) === kindsOf(before)) return { puts: all };

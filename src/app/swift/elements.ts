@@ -24,14 +24,16 @@ export const isInWindow = (element: Element): boolean => {
   return isIn && element.checkVisibility?.() !== false;
 };
 
-/** A further line of a hatching, made like its first, after its last; none where there is no such hatching. */
+/** A further line of a hatching, or piece of a line, made like the last one, after it; none where there is no such line. */
 const furtherLine = (selector: string): Element | null => {
-  if (!selector.includes('.hatch.')) return null;
-  const [, area, id] = /^(.*\[data-mark=")(.*\.hatch)[.\d]+"\]$/.exec(selector) ?? [];
-  const last = [...document.querySelectorAll(`${area}${id}."]`.replace('data-mark=', 'data-mark^='))].at(-1);
+  const [, drawing, name = '', whole = ''] = /^(.*)\[(data-mark|data-casing)="(.+?)(?:\.\d+)+"\]$/.exec(selector) ?? [];
+  if (drawing === undefined) return null;
+  const last = [...document.querySelectorAll(`${drawing}[${name}^="${whole}"]`)]
+    .filter((one) => /^(\.\d+)*$/.test((one.getAttribute(name) ?? '').slice(whole.length)))
+    .at(-1);
   const line = last?.cloneNode() as Element | undefined;
   if (line === undefined) return null;
-  line.setAttribute('data-mark', selector.slice((area as string).length, -2));
+  line.setAttribute(name, selector.slice(selector.lastIndexOf('="') + 2, -2));
   last?.after(line);
   return line;
 };
@@ -43,11 +45,11 @@ export const quickStrings = () => {
   const made = new Set<Element>();
   const before = new Map<string, { element: Element; at: string; was: string | null; now: string | null }>();
 
-  const find = (selector: string): Element | null => {
+  const find = (selector: string, at: string): Element | null => {
     const known = found.get(selector);
     if (known !== undefined && (known === null || known.isConnected)) return known;
     const there = document.querySelector(selector);
-    const element = there ?? furtherLine(selector);
+    const element = there ?? (at === 'd' ? furtherLine(selector) : null);
     if (there === null && element !== null) made.add(element);
     const isSeen = element !== null && (element.closest('svg.drawing') !== null || isInWindow(element));
     found.set(selector, isSeen ? element : null);
@@ -57,7 +59,7 @@ export const quickStrings = () => {
   return {
     put(all: readonly Put[]) {
       // All are found before the first is changed: where one lies would else have to be worked out anew each time.
-      const elements = all.map(([selector]) => find(selector));
+      const elements = all.map(([selector, at]) => find(selector, at));
       for (const [k, [selector, at, text]] of all.entries()) {
         const element = elements[k];
         if (!element) continue;

@@ -41,13 +41,13 @@ const settledPaths = ['guitar.scale', 'guitar.neckPlaneHeight', 'guitar.rise'] a
 
 type Say = (element: string, at: string, text: string | number) => void;
 
-/** The lines of a hatching are as many as find room: however many there are, it is one hatching. */
-const areaOf = (id: string): string => id.replace(/(\.hatch)[.\d]+$/, '$1');
+/** A hatching has as many lines as find room, and a line under words as many pieces: however many there are, it is one hatching, and one line. */
+const wholeOf = (id: string): string => id.replace(/(\.\d+)+$/, '');
 
 /** What makes a stroke or text another element than one that only lies elsewhere, or says something else. */
 const kindOf = (p: Primitive, isLit: boolean): readonly unknown[] =>
   p.kind === 'stroke'
-    ? [areaOf(p.id), p.alternative, classOf(p, isLit)]
+    ? [wholeOf(p.id), p.alternative, classOf(p, isLit)]
     : [p.id, p.alternative, p.anchor, p.turn === 0, p.bold, round(p.size), isLit];
 
 /** A number in its field; where a word stands for it, the one that the readings give. */
