@@ -26,15 +26,23 @@ export const isInWindow = (element: Element): boolean => {
 
 /** A further line of a hatching, or piece of a line, made like the last one, after it; none where there is no such line. */
 const furtherLine = (selector: string): Element | null => {
-  const [, drawing, name = '', whole = ''] = /^(.*)\[(data-mark|data-casing)="(.+?)(?:\.\d+)+"\]$/.exec(selector) ?? [];
+  const [, drawing, name = '', id = ''] = /^(.*)\[(data-mark|data-casing)="(.+(?:\.\d+)+)"\]$/.exec(selector) ?? [];
   if (drawing === undefined) return null;
-  const last = [...document.querySelectorAll(`${drawing}[${name}^="${whole}"]`)]
-    .filter((one) => /^(\.\d+)*$/.test((one.getAttribute(name) ?? '').slice(whole.length)))
-    .at(-1);
+  /** The last of a line's pieces, or else of the lines that it is one of. */
+  const lastOf = (whole: string): Element | undefined =>
+    [...document.querySelectorAll(`${drawing}[${name}^="${whole}"]`)].findLast((one) =>
+      /^(\.\d+)*$/.test((one.getAttribute(name) ?? '').slice(whole.length)),
+    );
+  let last: Element | undefined;
+  for (let whole = id; last === undefined && /\.\d+$/.test(whole); last = lastOf(whole))
+    whole = whole.replace(/\.\d+$/, '');
   const line = last?.cloneNode() as Element | undefined;
   if (line === undefined) return null;
-  line.setAttribute(name, selector.slice(selector.lastIndexOf('="') + 2, -2));
-  last?.after(line);
+  line.setAttribute(name, id);
+  // What lies under a line comes right before it.
+  const over = name === 'data-casing' ? document.querySelector(`${drawing}[data-mark="${id}"]`) : null;
+  if (over) over.before(line);
+  else last?.after(line);
   return line;
 };
 
