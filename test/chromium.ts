@@ -4,8 +4,8 @@ import { delimiter, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
 
-/** The names under which a Chromium stands on PATH. */
-const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
+/** The names under which a Chromium stands on PATH: first the one without a window, which asks a third less of the machine and draws the same. */
+const names = ['chromium-headless-shell', 'chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
 
 const isRoot = process.getuid?.() === 0;
 
@@ -52,7 +52,9 @@ export function provideChromium(): string {
   if (found) return found;
   console.log('No Chromium found for the browser tests: installing one.');
   if (isRoot && does('apt-get', '--version')) {
-    const done = does('apt-get', 'update') && does('apt-get', 'install', '-y', '--no-install-recommends', 'chromium');
+    const gets = (name: string) => does('apt-get', 'install', '-y', '--no-install-recommends', name);
+    // Not every system has it without a window.
+    const done = does('apt-get', 'update') && (gets('chromium-headless-shell') || gets('chromium'));
     const installed = done ? findChromium() : undefined;
     if (installed) return installed;
   }
