@@ -16,9 +16,9 @@ const isRoot = process.getuid?.() === 0;
 export const launchFlags: readonly string[] = [
   ...(isRoot ? ['--no-sandbox'] : []),
   '--disable-gpu',
-  // Pictures are alike wherever they are made: colours as they are named, letters as their outlines say.
+  // Pictures are alike wherever they are made: colours as they are named, letters fitted to the pixels as little without a window as with one.
   '--force-color-profile=srgb',
-  '--font-render-hinting=none',
+  '--font-render-hinting=slight',
   '--disable-quic',
   '--no-first-run',
   '--disable-background-networking',
