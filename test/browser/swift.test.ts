@@ -34,9 +34,9 @@ const watch = (page: Page) =>
       return bottom > 0 && top < window.innerHeight && element.checkVisibility();
     };
     const look = () => {
-      // A line of a hatching that finds no room may still be there, with nothing to draw.
+      // What is not drawn any more may still be there, with nothing to draw or to say.
       const drawing = (document.querySelector('.sheet .paper')?.innerHTML ?? '').replace(
-        /<path[^>]* d=""[^>]*><\/path>/g,
+        /<path[^>]* d=""[^>]*><\/path>|<text[^>]*><\/text>/g,
         '',
       );
       const others = [

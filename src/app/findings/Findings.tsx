@@ -25,6 +25,8 @@ const none: readonly Finding[] = [];
 
 interface ItemsProps extends Pick<ComponentProps<typeof Item>, 'isStale' | 'isHeld' | 'onRange' | 'onDone'> {
   readonly list: 'right' | 'open';
+  /** Whether it is not folded away. */
+  readonly isSeen: boolean;
   /** The findings whose range is typed at, and the list that each stays in meanwhile. */
   readonly ranged: Readonly<Partial<Record<CheckId, 'right' | 'open'>>>;
   /** The order in which they stay meanwhile. */
@@ -33,8 +35,8 @@ interface ItemsProps extends Pick<ComponentProps<typeof Item>, 'isStale' | 'isHe
 }
 
 /** The findings of one list. */
-const Items = memo(({ list, ranged, order, advised, ...item }: ItemsProps) => {
-  const findings = useFindings();
+const Items = memo(({ list, isSeen, ranged, order, advised, ...item }: ItemsProps) => {
+  const findings = useFindings(isSeen);
   return (order ? [...findings].sort((a, b) => order.indexOf(a.check) - order.indexOf(b.check)) : findings)
     .filter((finding) => (ranged[finding.check] ?? listOf(finding)) === list)
     .map((finding) => (
@@ -57,6 +59,7 @@ const List = ({ isStale }: { isStale: boolean }) => {
   const isHeld = useBenchState(({ held }) => held !== undefined);
   const advised = useAdvice(asked, found);
   const counts = useRef<HTMLParagraphElement>(null);
+  const [isRightOpen, setRightOpen] = useState(false);
   // While its range is typed at, a finding stays where it was, whatever it becomes.
   const [ranged, setRanged] = useState<Readonly<Partial<Record<CheckId, 'right' | 'open'>>>>({});
   const [order, setOrder] = useState<readonly CheckId[]>([]);
@@ -95,14 +98,14 @@ const List = ({ isStale }: { isStale: boolean }) => {
         {says.counts(wrong, doubtful, fine)}
       </p>
       <ul className="open">
-        <Items list="open" {...items} />
+        <Items list="open" isSeen {...items} />
       </ul>
       {hasRight && (
-        <details className="right">
+        <details className="right" onToggle={({ currentTarget }) => setRightOpen(currentTarget.open)}>
           <summary>{says.right(fine)}</summary>
           <ul>
             <Resting>
-              <Items list="right" {...items} />
+              <Items list="right" isSeen={isRightOpen} {...items} />
             </Resting>
           </ul>
         </details>

@@ -6,9 +6,9 @@ import { findingsOf } from './findings-of.ts';
 
 const none: readonly Finding[] = [];
 
-/** What the checks find in the last numbers that could be built; where a hand drags one of them, of where it is now. */
-export const useFindings = (): readonly Finding[] => {
-  const ahead = useStore(swiftOf(useBench()).ahead, ({ findings }) => findings);
+/** What the checks find in the last numbers that could be built; where a hand drags one of them, of where it is now, unless nobody sees it. */
+export const useFindings = (isSeen = true): readonly Finding[] => {
+  const ahead = useStore(swiftOf(useBench()).ahead, ({ findings }) => (isSeen ? findings : undefined));
   const findings = useBenchState(({ built }) => (built === undefined ? none : findingsOf(built)));
   return ahead ?? findings;
 };

@@ -33,6 +33,8 @@ import { findingsPart, placeOf, type ShownPage, type ShownPicture } from './page
 export interface Strings {
   readonly at: ReadonlyMap<string, string>;
   readonly findings: readonly Finding[];
+  /** The kinds of the strokes and texts that are drawn, in their order. */
+  readonly drawn: readonly string[];
   readonly rest: string;
 }
 
@@ -89,7 +91,7 @@ const sayPicture = (
   read: Job,
   others: LaidOver,
   say: Say,
-): unknown => {
+): { readonly drawn: readonly string[]; readonly rest: unknown } => {
   const { name, heights, text, room, seed, look, high, exactly } = picture;
   const laying = layingOf(name, built, heights, text, others);
   const fitted = fitRoom({ ...laying, room, seed });
@@ -113,7 +115,7 @@ const sayPicture = (
       if (p.turn !== 0) say(element, 'transform', turnAbout(p.turn, x, y));
       say(element, 'text', p.text);
     }
-    return JSON.stringify(kindOf(p, isLit(p)));
+    return JSON.stringify([name, ...kindOf(p, isLit(p))]);
   });
   const inHand: unknown[] = [];
   const grips = gripsOn(built, shown).map(({ grip }) => {
@@ -125,7 +127,7 @@ const sayPicture = (
     if (grip.id === page.grip) inHand.push(...sayInHand(grip, `${svg} .readout`, page.off, shown, read, say));
     return [grip.id, grip.jobPath, grip.axis === undefined, grip.also?.jobPath, grip.isTwin];
   });
-  return [shown.scale, [...new Set(kinds)], grips, inHand];
+  return { drawn: [...new Set(kinds)], rest: [shown.scale, grips, inHand] };
 };
 
 /** What a page says of a job, as far as it is not hidden; undefined where the job cannot be built. Pure: the page is what it was made from, and what the rest of the page shows is shown by the same functions. */
@@ -157,11 +159,11 @@ export const stringsOf = (page: ShownPage, job: Job): Strings | undefined => {
   for (const [k, { limit }] of lifeLeft(built.job, built.design).entries())
     say(`.outcome [data-limit="${k}"]`, 'text', words.outcome.limits[limit]);
   const rest = [
-    pictures,
+    pictures.map((picture) => picture.rest),
     neckOf(read)?.says,
     own === built.design.nearestGauge,
     settledPaths.map((path) => [settledNumber(read, path) === undefined, settledFrom(read, path)]),
     page.figures.map((key) => figureAt(key.split(' ')[0] ?? '')?.value(built.job, built.design, 0) === undefined),
   ];
-  return { at, findings, rest: JSON.stringify(rest) };
+  return { at, findings, drawn: pictures.flatMap(({ drawn }) => drawn), rest: JSON.stringify(rest) };
 };
