@@ -6,18 +6,14 @@ import { sayWith } from '../../geometry/layout.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { askable } from '../../src/app/sheet/typed/askable.ts';
 import { typable } from '../../src/app/sheet/typed/typable.ts';
-import { starters } from '../../src/jobs/index.ts';
-import { built, jobOf, workedExample } from '../solved.ts';
-import { footprintJobs, fullJob, oldTop, twelveStrings } from '../templates/full-job.ts';
+import { built, workedExample } from '../solved.ts';
+import { everyJob } from '../templates/every-job.ts';
+import { footprintJobs } from '../templates/full-job.ts';
 
 const off = (job: Job): Job => setAt(setAt(job, 'show.sectionAcross', -31.3), 'show.sectionAlong', 21);
 
 const jobs: readonly (readonly [string, Job])[] = [
-  ...starters.map(({ id, text }) => [id, jobOf(text)] as const),
-  ['everything', fullJob()],
-  ['twelve', twelveStrings()],
-  ['old top', oldTop()],
-  ...Object.entries(footprintJobs).map(([id, asked]) => [id, asked()] as const),
+  ...everyJob,
   ['sections off the middle', off(workedExample())],
   ['a pyramid, sections off the middle', off(footprintJobs.pyramid?.() ?? workedExample())],
 ];

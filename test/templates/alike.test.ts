@@ -2,21 +2,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Mark } from '../../geometry/drawing.ts';
 import { setAt } from '../../geometry/fields.ts';
-import type { Job } from '../../geometry/job.ts';
 import { sayWith } from '../../geometry/layout.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { drawnPieces } from '../drawn.ts';
 import { built, jobOf } from '../solved.ts';
-import { footprintJobs, fullJob, oldTop, twelveStrings } from './full-job.ts';
-
-const jobs: readonly (readonly [string, Job])[] = [
-  ...starters.map(({ id, text }) => [id, jobOf(text)] as const),
-  ['everything', fullJob()],
-  ['twelve', twelveStrings()],
-  ['old top', oldTop()],
-  ...Object.entries(footprintJobs).map(([id, asked]) => [id, asked()] as const),
-];
+import { everyJob } from './every-job.ts';
 
 /** Marks of a drawing in which lengths of one kind stand beside each other. */
 const besides: Readonly<Record<string, readonly (readonly string[])[]>> = {
@@ -26,7 +17,7 @@ const besides: Readonly<Record<string, readonly (readonly string[])[]>> = {
   'slot-guide': [['depth']],
 };
 
-describe.each(jobs)('%s', (_, asked) => {
+describe.each(everyJob)('%s', (_, asked) => {
   const { job, design } = built(setAt(asked, 'show.length', 'fraction'));
   const say = sayWith(job.show, { unit: false });
   const lengthsOf = (mark: Mark) =>

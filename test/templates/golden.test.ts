@@ -3,12 +3,11 @@ import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { boundsOfPrimitives, layOut, sayWith } from '../../geometry/layout.ts';
 import { threeViews } from '../../geometry/views/index.ts';
-import { starters } from '../../src/jobs/index.ts';
 import { toSvg } from '../../templates/svg.ts';
 import { svgWindow } from '../../templates/svg-window.ts';
 import { drawnPieces } from '../drawn.ts';
-import { built, jobOf } from '../solved.ts';
-import { footprintJobs, fullJob, oldTop, twelveStrings } from './full-job.ts';
+import { built } from '../solved.ts';
+import { everyJob } from './every-job.ts';
 import { firstDifference } from './same-drawing.ts';
 
 const window = svgWindow();
@@ -21,13 +20,7 @@ const keeps = async (file: string, now: string): Promise<void> => {
   await expect(difference === undefined ? kept : now, difference).toMatchFileSnapshot(file);
 };
 
-const jobs = [
-  ...starters.map(({ id, text }) => ({ id, asked: jobOf(text) })),
-  { id: 'everything', asked: fullJob() },
-  { id: 'twelve', asked: twelveStrings() },
-  { id: 'old-top', asked: oldTop() },
-  ...Object.entries(footprintJobs).map(([id, asked]) => ({ id, asked: asked() })),
-];
+const jobs = everyJob.map(([id, asked]) => ({ id, asked }));
 
 describe.each(jobs)('$id', ({ id, asked }) => {
   const { job, design } = built(asked);

@@ -3,20 +3,16 @@ import { describe, expect, it } from 'vitest';
 import { setAt } from '../../geometry/fields.ts';
 import type { Job } from '../../geometry/job.ts';
 import { layOut, sayWith } from '../../geometry/layout.ts';
-import { starters } from '../../src/jobs/index.ts';
 import { legend, legendEntries } from '../../templates/legend.ts';
 import { dashes, lineWidth } from '../../templates/style.ts';
 import { drawnPieces } from '../drawn.ts';
-import { built, jobOf } from '../solved.ts';
-import { footprintJobs, fullJob, oldTop, twelveStrings } from './full-job.ts';
+import { built } from '../solved.ts';
+import { everyJob } from './every-job.ts';
+import { fullJob } from './full-job.ts';
 
 const jobs: readonly (readonly [string, Job])[] = [
-  ...starters.map(({ id, text }) => [id, jobOf(text)] as const),
-  ['everything', fullJob()],
-  ['twelve', twelveStrings()],
-  ['old top', oldTop()],
+  ...everyJob,
   ['something under the saddle', setAt(fullJob(), 'saddle.under', 1.2)],
-  ...Object.entries(footprintJobs).map(([id, asked]) => [id, asked()] as const),
 ];
 
 /** ISO 128-2: wide lines are twice as wide as the narrow ones beside them. */

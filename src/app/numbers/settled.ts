@@ -12,6 +12,7 @@ const settled = once((job: Job) => settle(job));
 /** The fields whose word says where the number comes from. */
 const keys = { 'guitar.scale': 'scale', 'guitar.neckPlaneHeight': 'neckPlaneHeight', 'guitar.rise': 'rise' } as const;
 type Path = keyof typeof keys;
+export const settledPaths = Object.keys(keys) as readonly Path[];
 /** Whether the number of this field may come from readings. */
 export const isFromReadings = (path: string): path is Path => Object.hasOwn(keys, path);
 

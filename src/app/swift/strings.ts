@@ -14,7 +14,7 @@ import { jobAsRead } from '../decimal.ts';
 import { type Form, figureSays } from '../figures/figure-text.ts';
 import { findingsOf } from '../findings/findings-of.ts';
 import { neededText } from '../numbers/needed.ts';
-import { settledFrom, settledNumber } from '../numbers/settled.ts';
+import { settledFrom, settledNumber, settledPaths } from '../numbers/settled.ts';
 import { factSays, ownGauge } from '../outcome/fact-says.ts';
 import { gaugeText } from '../outcome/gauge-text.ts';
 import { neckOf } from '../outcome/neck-of.ts';
@@ -37,9 +37,6 @@ export interface Strings {
   readonly drawn: readonly string[];
   readonly rest: string;
 }
-
-/** The numbers that come from readings where a word stands for them. */
-const settledPaths = ['guitar.scale', 'guitar.neckPlaneHeight', 'guitar.rise'] as const;
 
 type Say = (element: string, at: string, text: string | number) => void;
 
