@@ -32,13 +32,19 @@ const jobs: readonly Job[] = [
   ...starters.slice(1).map(({ text }) => jobOf(text)),
 ];
 
-const open = async (page: Page, job: Job) => {
+/** Opens a job by a name of its own, and waits till the page is of it. */
+const open = async (page: Page, job: Job, name: string) => {
   await showFiles(page);
   const [chooser] = await Promise.all([
     page.waitForEvent('filechooser'),
     page.getByRole('button', { name: 'Open job…' }).click(),
   ]);
-  await chooser.setFiles({ name: 'one.json', mimeType: 'application/json', buffer: Buffer.from(writeJob(job)) });
+  await chooser.setFiles({
+    name: 'one.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(writeJob({ ...job, name })),
+  });
+  await page.waitForFunction((own) => document.title.startsWith(`${own} `), name);
   await inRoom(page);
   const closed = page.locator('.below, .numbers').locator('details:not([open]) > summary:visible');
   for (let left = await closed.count(); left > 0; left = await closed.count()) await closed.first().click();
@@ -76,9 +82,9 @@ it('shows all of the help of every field beside the numbers, without scrolling',
   await page.evaluate(() => document.fonts.ready);
   const left = new Set(fields);
   const hidden: string[] = [];
-  for (const job of jobs) {
+  for (const [k, job] of jobs.entries()) {
     if (left.size === 0) break;
-    await open(page, job);
+    await open(page, job, `Job ${k + 1}`);
     const ids = (await fieldsOn(page)).filter((id) => {
       const path = id.replace(/^field-/, '');
       return left.delete(patternOf(path) ?? path);
