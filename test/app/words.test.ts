@@ -12,11 +12,12 @@ import type { Bounds, Point } from '../../geometry/shape/types.ts';
 import { textBox, wordBox } from '../../geometry/text-box.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { fitRoom } from '../../src/app/sheet/fit.ts';
-import { layingOf, type PictureName, viewNames } from '../../src/app/sheet/laying.ts';
+import { layingOf } from '../../src/app/sheet/laying.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { drawnPieces } from '../drawn.ts';
 import { built } from '../solved.ts';
 import { starterJob } from './bench.ts';
+import { windows } from './windows.ts';
 
 /** What two boxes may share, in ems: they hold a line's whole height, accents and descenders too. */
 const shared = 0.1;
@@ -59,18 +60,6 @@ const crossedByLines = (primitives: readonly Primitive[]): readonly string[] => 
       .map(({ id }) => `${text.id} “${text.text}” by ${id}`);
   });
 };
-
-/** The windows, the rooms that their sheets have, as measured in Chromium with the demo, what is shown in them, and with what text height; px. */
-const windows: readonly {
-  readonly window: number;
-  readonly room: { readonly width: number; readonly height: number };
-  readonly text: number;
-  readonly pictures: readonly PictureName[];
-}[] = [
-  { window: 1440, room: { width: 722, height: 479 }, text: 13.5, pictures: ['three', ...viewNames] },
-  { window: 820, room: { width: 818, height: 661 }, text: 13, pictures: ['three', ...viewNames] },
-  { window: 390, room: { width: 388, height: 473 }, text: 13, pictures: viewNames },
-];
 
 describe.each(starters)('the words of $id', ({ id }) => {
   const { job, design } = built(starterJob(id));

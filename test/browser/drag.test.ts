@@ -107,6 +107,37 @@ it('a number that is dragged or stepped past what can be built stops there and s
   expect(await value('Slot length')).toBeLessThan(longest);
 });
 
+/** The words of the drawing that what is read beside the hand lies over. */
+const underReadout = (page: Page) =>
+  page.evaluate(() => {
+    const frame = document.querySelector('.readout rect')?.getBoundingClientRect();
+    if (frame === undefined) throw new Error('nothing is read beside the hand');
+    return [...document.querySelectorAll('.sheet .drawing [role="img"] text')].flatMap((one) => {
+      const { left, right, top, bottom } = one.getBoundingClientRect();
+      // A line of text is higher than its words.
+      const spare = (bottom - top) / 4;
+      const isUnder =
+        left < frame.right && right > frame.left && top + spare < frame.bottom && bottom - spare > frame.top;
+      return isUnder ? [one.textContent] : [];
+    });
+  });
+
+it('what is read beside the hand covers no word of the drawing', async () => {
+  const page = await openPage(desk);
+  for (const id of ['above.strings.spread', 'above.frontToSaddle', 'tail.topRadius', 'tail.action.treble']) {
+    const from = await middle(page, id);
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    for (const by of [4, 8, 12]) {
+      await page.mouse.move(from.x + by, from.y + by / 2);
+      await drawn(page);
+      expect(await underReadout(page), id).toEqual([]);
+    }
+    await page.keyboard.press('Escape');
+    await page.mouse.up();
+  }
+});
+
 it('a number is dragged by a finger without the page being scrolled; beside it the finger scrolls the page', async () => {
   const page = await openPage(phone);
   const cdp = await page.context().newCDPSession(page);

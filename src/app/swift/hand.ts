@@ -1,6 +1,7 @@
 import { createStore } from 'zustand/vanilla';
 import type { Finding } from '../../../geometry/checks/check.ts';
 import { once } from '../../../geometry/once.ts';
+import type { Point } from '../../../geometry/shape/types.ts';
 import type { Bench, PathValue } from '../store.ts';
 import { swiftWorker } from '../workers.ts';
 import { isInWindow, quickStrings } from './elements.ts';
@@ -9,6 +10,12 @@ import { isSlowInSight } from './slow.ts';
 
 /** How each drawing of the page stands there, by its SVG element. */
 const pictures = new WeakMap<Element, ShownPicture>();
+
+/** Where what is read beside the grip in hand stands, px from it. */
+const standsBeside = (): Point | undefined => {
+  const frame = document.querySelector('.sheet .readout rect');
+  return frame ? { x: Number(frame.getAttribute('x')), y: Number(frame.getAttribute('y')) } : undefined;
+};
 
 /** Tells how a drawing stands on the page. */
 export const tellPicture = (svg: Element | null, picture: ShownPicture): void => {
@@ -31,8 +38,7 @@ interface Ahead {
 /** One step of a hand: the values that it drags its grip's numbers to. */
 interface Step {
   readonly values: readonly PathValue[];
-  /** Px from the grip to what is read beside it. */
-  readonly off: number;
+  readonly isFinger: boolean;
   readonly grip: string;
   /** Has the values put in on the bench, and the whole page follow. */
   readonly really: () => void;
@@ -78,13 +84,22 @@ const swift = (bench: Bench) => {
     really?.();
   };
 
-  const shownPage = ({ grip, off }: Step): ShownPage => {
+  const shownPage = ({ grip, isFinger }: Step): ShownPage => {
     const { job, decimals, folds, focus, pointed } = bench.getState();
     const drawings = [...document.querySelectorAll('.sheet svg.drawing')].flatMap((svg) => pictures.get(svg) ?? []);
     const figures = [...document.querySelectorAll<HTMLElement>('.outcome [data-figure]')].flatMap((one) =>
       isInWindow(one) ? (one.dataset.figure ?? []) : [],
     );
-    return { job, decimals, folds, focus: pointed ?? focus, pictures: drawings, grip, off, figures };
+    return {
+      job,
+      decimals,
+      folds,
+      focus: pointed ?? focus,
+      pictures: drawings,
+      grip,
+      holding: { isFinger, kept: standsBeside() },
+      figures,
+    };
   };
   const ask = (now: Step) => {
     const word: SwiftAsk = { turn, values: now.values, ...(!isAsked && { page: shownPage(now) }) };

@@ -1,6 +1,7 @@
 import type { Finding } from '../../../geometry/checks/check.ts';
 import type { Job } from '../../../geometry/job.ts';
 import type { Fit } from '../sheet/fit.ts';
+import type { Holding } from '../sheet/grips/read-beside.ts';
 import type { PictureName } from '../sheet/laying.ts';
 import type { Look } from '../sheet/look.ts';
 import type { State } from '../state.ts';
@@ -21,9 +22,9 @@ export interface ShownPicture extends Pick<Fit, 'room' | 'seed' | 'text'> {
 export interface ShownPage extends Pick<State, 'decimals' | 'folds' | 'focus'> {
   readonly job: Job;
   readonly pictures: readonly ShownPicture[];
-  /** The grip in hand, and how far off it its number is read, px. */
+  /** The grip in hand, and what holds it. */
   readonly grip: string;
-  readonly off: number;
+  readonly holding: Holding;
   /** The figures in sight, as they say of themselves which they are and how they are shown. */
   readonly figures: readonly string[];
 }

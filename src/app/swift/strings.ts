@@ -20,7 +20,7 @@ import { gaugeText } from '../outcome/gauge-text.ts';
 import { neckOf } from '../outcome/neck-of.ts';
 import { type Fitted, fitRoom } from '../sheet/fit.ts';
 import { alongAxis, gripsOn, linesOf, numberOf, pullsOf, saidOf, standsAt } from '../sheet/grips/on-drawing.ts';
-import { readBeside } from '../sheet/grips/read-beside.ts';
+import { type Holding, readBeside } from '../sheet/grips/read-beside.ts';
 import { layingOf } from '../sheet/laying.ts';
 import { lookAt } from '../sheet/look.ts';
 import { classOf, round, turnAbout } from '../sheet/pen.ts';
@@ -60,12 +60,12 @@ const sayField = (path: string, job: Job, say: Say): void => {
 const sayInHand = (
   grip: Grip,
   readout: string,
-  off: number,
+  holding: Holding,
   shown: Fitted,
   job: Job,
   say: Say,
-): readonly (string | number)[] => {
-  const { frame, rows } = readBeside(grip.at, linesOf(grip, job), shown, off);
+): readonly (string | number | boolean)[] => {
+  const { frame, rows, isKept } = readBeside(grip.at, linesOf(grip, job), shown, holding);
   say(readout, 'transform', standsAt(grip.at, shown.scale));
   for (const [at, value] of Object.entries(frame)) say(`${readout} rect`, at, value);
   rows.forEach(({ x, y, text }, k) => {
@@ -76,8 +76,8 @@ const sayInHand = (
   });
   const paths = pullsOf(grip).map(({ jobPath }) => jobPath);
   for (const path of paths) sayField(path, job, say);
-  // Where a word stands for the number, its button is pressed, and no unit is behind it.
-  return [rows.length, ...paths.map((path) => typeof getAt(job, path))];
+  // Where it stands from then on is kept beside the hand. Where a word stands for the number, its button is pressed, and no unit is behind it.
+  return [rows.length, isKept, ...paths.map((path) => typeof getAt(job, path))];
 };
 
 /** One drawing; gives what is no string of it. */
@@ -121,7 +121,7 @@ const sayPicture = (
     if (grip.axis) say(`${element} .handle`, 'transform', alongAxis(grip.axis));
     say(element, 'aria-valuenow', numberOf(grip, read) ?? '');
     say(element, 'aria-valuetext', saidOf(grip, read));
-    if (grip.id === page.grip) inHand.push(...sayInHand(grip, `${svg} .readout`, page.off, shown, read, say));
+    if (grip.id === page.grip) inHand.push(...sayInHand(grip, `${svg} .readout`, page.holding, shown, read, say));
     return [grip.id, grip.jobPath, grip.axis === undefined, grip.also?.jobPath, grip.isTwin];
   });
   return { drawn: [...new Set(kinds)], rest: [shown.scale, grips, inHand] };

@@ -14,7 +14,6 @@ import { words } from '../../words.ts';
 import { nearestSpot, press } from '../typed/press.ts';
 import { asFarAs } from './as-far-as.ts';
 import { alongAxis, numberOf, pullsOf, saidOf, standsAt } from './on-drawing.ts';
-import { off } from './read-beside.ts';
 import { type Stride, snapped, startOf, stepped, stopped } from './step.ts';
 
 /** A hand that trembles has not dragged yet, px. */
@@ -158,7 +157,7 @@ export const Handle = memo(
       const onDrawn = () => {
         hand.reached = to;
       };
-      const step = { grip: id, off: isCoarse ? off.coarse : off.fine, values, really: followWhole, onDrawn };
+      const step = { grip: id, isFinger: isCoarse, values, really: followWhole, onDrawn };
       if (isStopped) swift.end();
       if (isStopped || !swift.follow(step)) followWhole();
     };

@@ -1,13 +1,19 @@
+import { useLayoutEffect, useRef } from 'react';
 import type { Point } from '../../../../geometry/shape/types.ts';
 import { coarse } from '../../media.ts';
 import { useMedia } from '../../use-media.ts';
 import type { Fitted } from '../fit.ts';
 import { standsAt } from './on-drawing.ts';
-import { off, readBeside, size } from './read-beside.ts';
+import { readBeside, size } from './read-beside.ts';
 
 /** What a grip holds, beside it. */
 export const Readout = ({ at, lines, fitted }: { at: Point; lines: readonly string[]; fitted: Fitted }) => {
-  const { frame, rows } = readBeside(at, lines, fitted, useMedia(coarse) ? off.coarse : off.fine);
+  const isFinger = useMedia(coarse);
+  const kept = useRef<Point>(undefined);
+  const { frame, rows } = readBeside(at, lines, fitted, { isFinger, kept: kept.current });
+  useLayoutEffect(() => {
+    kept.current = frame;
+  });
   return (
     // biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in it takes the focus; the grip says the same
     <g className="readout" transform={standsAt(at, fitted.scale)} aria-hidden="true">
