@@ -56,6 +56,25 @@ describe('a figure asked how it came about', () => {
   });
 });
 
+it('a table ends every figure where its column’s head ends', async () => {
+  const page = await openPage(desk);
+  await addReading(page, '2.7', '1.9');
+  const astray = await page.locator('.figures').evaluateAll((tables) =>
+    (tables as HTMLTableElement[]).flatMap((table) => {
+      const heads = [...(table.tHead?.rows[0]?.cells ?? [])].map((head) => head.getBoundingClientRect().right);
+      return [...table.rows].flatMap((row) =>
+        [...row.cells].flatMap((cell, k) => {
+          const figure = cell.querySelector('button.ask');
+          if (figure === null || !figure.checkVisibility()) return [];
+          const off = figure.getBoundingClientRect().right - (heads[k] ?? Number.NaN);
+          return Math.abs(off) < 1 ? [] : [`${table.parentElement?.ariaLabel}: ${figure.ariaLabel} ${off} px`];
+        }),
+      );
+    }),
+  );
+  expect(astray).toEqual([]);
+});
+
 describe('the set-up', () => {
   it('says what to take off as soon as both outer strings are measured', async () => {
     const page = await openPage(desk);

@@ -21,7 +21,7 @@ export const Ask = ({
 }) => {
   const id = useId();
   return (
-    <div className="ask" data-ask={path}>
+    <div className="question" data-ask={path}>
       <SketchOf path={path} job={job} />
       <div>
         <label htmlFor={id}>{label}</label>

@@ -169,7 +169,7 @@ export const NewJob = ({ onClose }: { onClose: () => void }) => {
               value={length}
               onChange={(unit) => setAsked((now) => inUnit(now, unit, day, mark))}
             />
-            <div>
+            <div className="asked-scale">
               <label className="check">
                 <input
                   type="checkbox"
