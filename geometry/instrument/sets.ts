@@ -1,6 +1,6 @@
 import type { Job, JobString } from '../job.ts';
 import { notTaken } from '../schema/field.ts';
-import { parseQuantity } from '../units.ts';
+import { MM_PER_INCH, parseQuantity } from '../units.ts';
 import { courseOf } from './courses.ts';
 import { stretchSetback } from './intonation.ts';
 
@@ -20,26 +20,31 @@ export interface StringSet {
   readonly strings: readonly SetString[];
 }
 
+/** Gauge and core in thousandths of an inch, by which strings are bought. */
 type Wound = readonly [note: string, gauge: number, core: number];
 type Plain = readonly [note: string, gauge: number];
 
-const steel = ([note, gauge, core]: Wound | Plain): SetString => ({
+/** Thousandths of an inch in mm, without the last places' noise. */
+const thousandths = (of: number): number => Math.round(of * MM_PER_INCH * 10) / 10_000;
+
+const thick = ([note, gauge, core]: Wound | Plain) => ({
   note,
-  gauge,
-  core: core ?? 'plain',
+  gauge: thousandths(gauge),
+  core: core === undefined ? ('plain' as const) : thousandths(core),
+});
+const steel = (of: Wound | Plain): SetString => ({
+  ...thick(of),
   material: 'steel',
   wrap: 'phosphor bronze',
 });
-const nylon = ([note, gauge, core]: Wound | Plain): SetString => ({
-  note,
-  gauge,
-  core: core ?? 'plain',
+const nylon = (of: Wound | Plain): SetString => ({
+  ...thick(of),
   material: 'nylon',
   wrap: 'silvered copper',
 });
 
 /**
- * Sets to start from, invented: round numbers within what is usual [practice], of no maker's table. In pairs the octave string lies on the bass side of its course [practice], and the two trebles are unisons.
+ * Sets to start from, invented: whole thousandths of an inch within what is usual [practice], of no maker's table. In pairs the octave string lies on the bass side of its course [practice], and the two trebles are unisons.
  */
 export const stringSets = {
   light: {
@@ -47,12 +52,12 @@ export const stringSets = {
     courses: 'single',
     strings: (
       [
-        ['E2', 1.32, 0.46],
-        ['A2', 1.05, 0.41],
-        ['D3', 0.8, 0.37],
-        ['G3', 0.6, 0.31],
-        ['B3', 0.4],
-        ['E4', 0.3],
+        ['E2', 52, 18],
+        ['A2', 41, 16],
+        ['D3', 31, 15],
+        ['G3', 24, 12],
+        ['B3', 16],
+        ['E4', 12],
       ] as const
     ).map(steel),
   },
@@ -61,12 +66,12 @@ export const stringSets = {
     courses: 'single',
     strings: (
       [
-        ['E2', 1.4, 0.48],
-        ['A2', 1.1, 0.43],
-        ['D3', 0.82, 0.38],
-        ['G3', 0.61, 0.33],
-        ['B3', 0.43],
-        ['E4', 0.33],
+        ['E2', 55, 19],
+        ['A2', 43, 17],
+        ['D3', 32, 15],
+        ['G3', 24, 13],
+        ['B3', 17],
+        ['E4', 13],
       ] as const
     ).map(steel),
   },
@@ -75,18 +80,18 @@ export const stringSets = {
     courses: 'pairs',
     strings: (
       [
-        ['E3', 0.6, 0.32],
-        ['E2', 1.16, 0.42],
-        ['A3', 0.42],
-        ['A2', 0.9, 0.38],
-        ['D4', 0.3],
-        ['D3', 0.66, 0.34],
-        ['G4', 0.22],
-        ['G3', 0.5, 0.3],
-        ['B3', 0.36],
-        ['B3', 0.36],
-        ['E4', 0.26],
-        ['E4', 0.26],
+        ['E3', 24, 13],
+        ['E2', 46, 17],
+        ['A3', 17],
+        ['A2', 35, 15],
+        ['D4', 12],
+        ['D3', 26, 13],
+        ['G4', 9],
+        ['G3', 20, 12],
+        ['B3', 14],
+        ['B3', 14],
+        ['E4', 10],
+        ['E4', 10],
       ] as const
     ).map(steel),
   },
@@ -95,12 +100,12 @@ export const stringSets = {
     courses: 'single',
     strings: (
       [
-        ['E2', 1.12, 0.58],
-        ['A2', 0.88, 0.5],
-        ['D3', 0.72, 0.46],
-        ['G3', 1.02],
-        ['B3', 0.82],
-        ['E4', 0.7],
+        ['E2', 44, 23],
+        ['A2', 35, 20],
+        ['D3', 28, 18],
+        ['G3', 40],
+        ['B3', 32],
+        ['E4', 28],
       ] as const
     ).map(nylon),
   },

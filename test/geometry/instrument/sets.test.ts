@@ -3,7 +3,7 @@ import { setAt } from '../../../geometry/fields.ts';
 import { type StringSetId, stringSets, withSet } from '../../../geometry/instrument/sets.ts';
 import { tension } from '../../../geometry/instrument/tension.ts';
 import { validateJob } from '../../../geometry/job-file.ts';
-import { noteName } from '../../../geometry/units.ts';
+import { formatQuantity, noteName } from '../../../geometry/units.ts';
 import { workedExample } from '../../solved.ts';
 
 const ids = Object.keys(stringSets) as StringSetId[];
@@ -30,9 +30,16 @@ describe.each(ids)('%s', (id) => {
     }
   });
 
-  // [practice] What single strings are found to pull: of steel some 70 to 140 N, of nylon 55 to 85.
+  // [practice] Strings are bought by thousandths of an inch.
+  it('has gauges and cores of whole thousandths of an inch', () => {
+    const thick = list.flatMap(({ gauge, core }) => (core === 'plain' ? [gauge] : [gauge, core]));
+    const show = { ...job.show, gauge: 'in' } as const;
+    for (const mm of thick) expect(formatQuantity(mm, 'gauge', show)).toMatch(/^0\.\d\d\d$/);
+  });
+
+  // [practice] What single strings are found to pull: of steel some 70 to 140 N, a little less where twelve of them pull on one top, of nylon 55 to 85.
   it.each([630, 648])('pulls on every string as much as is usual, at a scale of %s mm', (scale) => {
-    const [least, most] = id === 'nylon' ? [55, 85] : [70, 140];
+    const [least, most] = id === 'nylon' ? [55, 85] : [id === 'twelve' ? 65 : 70, 140];
     for (const string of list) {
       const pull = tension(string, scale);
       expect(pull, `${string.name}: ${pull}`).toBeGreaterThan(least);
