@@ -1,6 +1,7 @@
 import { setAt } from '../fields.ts';
 import type { Job } from '../job.ts';
 import { type Axis, axesAt } from './advice/axis.ts';
+import { isIdleReset } from './advice/reset.ts';
 import { type Row, rowsFrom, together } from './advice/rows.ts';
 import { rangesOf, type Trial, tryOut, worsened } from './advice/trial.ts';
 import { findWay, type Way } from './advice/way.ts';
@@ -74,10 +75,12 @@ export const advise = (job: Job, id: CheckId): readonly Advice[] => {
     const rows = together(axes.map(along));
     if (rows === undefined) continue;
     const search = { mended: check, before, ranges, axes, rows, attempt };
-    const way = findWay(search, true);
+    const worthIt = (way: Way | undefined) =>
+      way === undefined || isIdleReset(way.changes, before.solved.job) ? undefined : way;
+    const way = worthIt(findWay(search, true));
     if (way !== undefined) good.push(way);
     else if (!others.some((one) => isWithin(one, axes))) {
-      const other = findWay(search, false);
+      const other = worthIt(findWay(search, false));
       if (other !== undefined) others.push(other);
     }
   }

@@ -1,10 +1,10 @@
 import { enumerate } from '../../enumerate.ts';
 import { fieldAt, getAt } from '../../fields.ts';
-import { fretAt } from '../../instrument/frets.ts';
 import type { Job } from '../../job.ts';
 import type { Settled } from '../../settle.ts';
 import { formatQuantity, type QuantityKind } from '../../units.ts';
 import type { Change } from '../check.ts';
+import { resetTo } from './reset.ts';
 
 /** What is read off the guitar and so can only be read again, not made. */
 const isReading = (path: string, job: Job): boolean =>
@@ -39,14 +39,12 @@ const nameOf = (path: string, job: Job): string => {
   return `the ${small.replace(/, (bass|treble)$/, ' on the $1 side')}`;
 };
 
-/** A neck reset in words: how far the neck turns, and what comes off the heel, `heel depth·Δh/(L − x_b)` [def], or off the joint's upper edge. */
-const resetTo = ({ value, text }: Change, { guitar, show }: Settled): string => {
-  const raise = Number(value) - guitar.neckPlaneHeight;
-  const reach = guitar.scale - fretAt(guitar.scale, guitar.bodyJoint);
-  const say = (of: number, kind: QuantityKind) => formatQuantity(Math.abs(of), kind, show, { unit: true });
-  const angle = say((Math.atan(raise / reach) * 180) / Math.PI, 'angle');
-  const off = say((guitar.heelDepth * raise) / reach, 'length');
-  return `Reset the neck so that the straightedge stands ${text} over the top: turn it ${raise >= 0 ? 'back' : 'forward'} by ${angle}, ${off} off the ${raise >= 0 ? 'heel' : 'joint’s upper edge'}`;
+/** A neck reset in words: how far the neck turns, and what comes off the heel or the joint's upper edge. */
+const resetSays = (change: Change, settled: Settled): string => {
+  const { turn, offHeel } = resetTo(change, settled);
+  const say = (of: number, kind: QuantityKind) => formatQuantity(Math.abs(of), kind, settled.show, { unit: true });
+  const [way, off] = turn >= 0 ? ['back', 'heel'] : ['forward', 'joint’s upper edge'];
+  return `Reset the neck so that the straightedge stands ${change.text} over the top: turn it ${way} by ${say(turn, 'angle')}, ${say(offHeel, 'length')} off the ${off}`;
 };
 
 /** Whether a number is written with decimals, not as a fraction. */
@@ -71,7 +69,7 @@ export const sentence = (changes: readonly Change[], job: Job, settled: Settled)
   const make = (verb: string) => `${verb} ${enumerate(others.map(({ path, text }) => `${nameOf(path, job)} ${text}`))}`;
   if (reset !== undefined) {
     const kept = rise === undefined ? '' : `; type the rise under tension as ${rise.text}, as it is`;
-    return `${resetTo(reset, settled)}${first === undefined ? '' : `, and ${make('make')}`}${kept}.`;
+    return `${resetSays(reset, settled)}${first === undefined ? '' : `, and ${make('make')}`}${kept}.`;
   }
   if (first === undefined) return '';
   const again = others.filter(({ path }) => isReading(path, job));

@@ -161,6 +161,15 @@ describe('advice', () => {
     expect(reset?.says).toMatch(/; type the rise under tension as 0\.5 mm, as it is\.$/);
   });
 
+  test('a neck is not reset by a hair: where the bridge meets the straightedge by little, the bridge gives way', () => {
+    // 0.1 over 285.09 turns a neck by 0.02°.
+    expect(one('straightedge', ['guitar.neckPlaneHeight', 9.2])).toEqual([
+      'Make the thickness at the centre 9.2 mm instead of 9.3 mm.',
+    ]);
+    const [, reset] = one('straightedge', ['guitar.neckPlaneHeight', 8.6]);
+    expect(reset).toMatch(/^Reset the neck .* turn it back by 0\.1°, 0\.22 mm off the heel\.$/);
+  });
+
   test('readings can only be taken again, and a scale is put where the frets have it', () => {
     const frets = [5, 12, 19].map((fret) => ({ id: `f${fret}`, fret, distance: 642.2 * (1 - 2 ** (-fret / 12)) }));
     expect(one('scale', ['guitar.measured', frets])).toEqual(['Make the scale length 642.2 mm instead of 640.0 mm.']);
