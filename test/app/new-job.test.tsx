@@ -40,7 +40,8 @@ describe('what a new job begins with', () => {
     const built = build(job);
     expect(built.ok ? [] : built.problems).toEqual([]);
     expect(refused).toEqual({});
-    expect(assumed).toHaveLength(5);
+    // What was asked, and eight more that are read off a guitar.
+    expect(assumed).toHaveLength(5 + 8);
     expect(job.strings.list).toHaveLength(set === 'twelve' ? 12 : 6);
   });
 
@@ -144,7 +145,15 @@ describe('the dialog of a new job', () => {
     expect(notices[0]?.details).toEqual([
       'Board radius at the nut: 14 in',
       'Board radius at the end: 14 in',
+      'Frets: 20',
+      'Body joint at fret: 14',
+      'String spread at the nut: 36.5 mm',
       'String spread at the saddle: 55.5 mm',
+      'Rise under tension: 0.7 mm',
+      'Top’s dome radius: 300 in',
+      'Dome along the guitar: flat',
+      'Heel depth: 90.0 mm',
+      'Relief: 0.15 mm',
     ]);
     bench.undo();
     expect(bench.getState().job).toBe(before);

@@ -1,11 +1,12 @@
-import { type FieldInfo, fieldAt, getAt, setAt } from '../../../geometry/fields.ts';
+import { applies, type FieldInfo, fieldAt, fieldGroups, getAt, setAt } from '../../../geometry/fields.ts';
 import { fewestFrets } from '../../../geometry/instrument/scale.ts';
 import { type StringSetId, withSet } from '../../../geometry/instrument/sets.ts';
 import type { Job } from '../../../geometry/job.ts';
 import { newJob } from '../../../geometry/job-file.ts';
 import type { DecimalMark, LengthUnit, ShowUnits } from '../../../geometry/units.ts';
+import { settledNumber } from '../numbers/settled.ts';
 import { withChoice } from '../numbers/with-choice.ts';
-import { readField, shown, stands } from '../typing.ts';
+import { absenceOf, readField, shown, stands } from '../typing.ts';
 import { words } from '../words.ts';
 import { onInchRule, withInchRule } from './inch-rule.ts';
 
@@ -121,13 +122,27 @@ const readFrets = (frets: readonly TypedFret[], show: ShowUnits) => {
   return { measured, refused };
 };
 
+/** What is measured on a guitar, in bench order. */
+const measuredFields = fieldGroups.find(({ id }) => id === 'measured')?.fields ?? [];
+
+/** Each number of a new job that is measured on the guitar and was not typed, with the value that stands in. */
+const assumedIn = (job: Job, isTyped: ReadonlySet<string>, show: ShowUnits): readonly string[] =>
+  measuredFields.flatMap((field) => {
+    const { path, kind, label } = field;
+    const value = settledNumber(job, path) ?? getAt(job, path);
+    const isNone = value === undefined || value === absenceOf(field) || kind === 'word';
+    return isNone || isTyped.has(path) || !applies(field, job)
+      ? []
+      : [words.newJob.assumedOne(label, stands(field, value, show))];
+  });
+
 /** A job of what was asked, of this day (year-month-day): presets where nothing was, and what is refused; that has its preset in the job. What is said of it has the decimal mark of whoever reads it. */
 export const readAsked = (asked: Asked, today: string, decimal?: DecimalMark): ReadAsked => {
   const { name, hand, length, typed, isByFrets, frets, set, footprint } = asked;
   const own = { ...newJob(today).show, length };
   const show: ShowUnits = { ...own, ...(decimal && { decimal }) };
   const refused: Record<string, string> = {};
-  const assumed: string[] = [];
+  const isTyped = new Set<string>();
   let job: Job = { ...presetJob(today, own), hand };
   if (name.trim() !== '') {
     const read = readField(fieldOf('name'), name, show);
@@ -140,19 +155,20 @@ export const readAsked = (asked: Asked, today: string, decimal?: DecimalMark): R
       Object.assign(refused, read.refused);
       if (Object.keys(read.refused).length === 0)
         job = setAt(setAt(job, 'guitar.measured', read.measured), 'guitar.scale', 'frets');
+      isTyped.add(path);
       continue;
     }
     const field = fieldOf(path);
     const isEmpty = typed[path].trim() === '';
     const read = isEmpty ? { ok: true as const, value: assumedOf(path, job) } : readField(field, typed[path], show);
-    if (isEmpty) assumed.push(words.newJob.assumedOne(field.label, stands(field, assumedOf(path, job), show)));
+    if (!isEmpty) isTyped.add(path);
     if (read.ok) job = setAt(job, path, read.value);
     else refused[path] = read.says;
   }
   job = withSet(withChoice(job, 'bridge.footprint', footprint), set);
   for (const [path, value] of [...(ofFootprint[footprint] ?? []), ...(ofSet[set] ?? [])])
     job = setAt(job, path, typeof value === 'number' && length !== 'mm' ? onInchRule(value, 'length') : value);
-  return { job, refused, assumed };
+  return { job, refused, assumed: assumedIn(job, isTyped, show) };
 };
 
 /** What stands in for a measure while nothing is typed, as it is said in its empty field. */
