@@ -739,8 +739,12 @@ export const words = {
     askThem: 'Press a figure to see how it came about.',
     stale: 'These are the last numbers that could be built.',
     none: 'Nothing comes of these numbers yet, as they cannot be built. Put right what is named at the sheet.',
-    clearanceLight: 'light under the straightedge at the centre, strings off',
-    clearanceHigh: 'too high at the centre: the straightedge, strings off, meets the bridge',
+    clearance: (is: 'clears' | 'meets', neck = '') =>
+      `${
+        is === 'clears'
+          ? 'Light under the straightedge at the centre, strings off.'
+          : 'Too high at the centre: the straightedge, strings off, meets the bridge.'
+      } ${neck}`.trim(),
     crownMiss: (miss: string) => `misses the wanted heights by ${miss} at most`,
     ownGauge: { mm: 'Nearest gauge in mm', in: 'Nearest gauge in inches' },
     gaugeMiss: (miss: string) => `misses a string by ${miss} at most`,

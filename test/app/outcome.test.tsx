@@ -5,6 +5,7 @@ import { setAt } from '../../geometry/fields.ts';
 import { figureAt } from '../../geometry/figures/index.ts';
 import type { Job } from '../../geometry/job.ts';
 import { inputText } from '../../src/app/figures/figure-text.ts';
+import { Help } from '../../src/app/numbers/Help.tsx';
 import { Outcome } from '../../src/app/outcome/Outcome.tsx';
 import { type Built, createBench } from '../../src/app/store.ts';
 import { BenchContext } from '../../src/app/use-bench.ts';
@@ -39,6 +40,28 @@ describe('neck or bridge', () => {
     open(createBench({ job: withAll(starterJob('heron'), { 'guitar.neckPlaneHeight': 10 }) }));
     expect(neck()).toContain('A bridge 9.0 to 10.0 mm thick suits this neck angle.');
     expect(asks(/^Thinnest bridge that suits the neck: 9\.00 mm\. How/)).toHaveLength(1);
+  });
+
+  it('is said first of all where the clearance is, which hangs on the thickness', () => {
+    open(
+      createBench({ job: withAll(starterJob('heron'), { 'guitar.neckPlaneHeight': 10, 'bridge.thickness': 10.2 }) }),
+    );
+    expect(document.querySelector('[data-of="straightedgeClearance"]')?.textContent).toBe(
+      'Too high at the centre: the straightedge, strings off, meets the bridge. A bridge 9.0 to 10.0 mm thick suits this neck angle.',
+    );
+  });
+
+  it('is said beside the field of the thickness too', () => {
+    const bench = createBench({ job: withAll(starterJob('heron'), { 'guitar.neckPlaneHeight': 10 }) });
+    bench.enter('bridge.thickness');
+    render(
+      <BenchContext value={bench}>
+        <Help />
+      </BenchContext>,
+    );
+    expect(document.querySelector('.help')?.textContent).toContain(
+      '. A bridge 9.0 to 10.0 mm thick suits this neck angle.',
+    );
   });
 
   it('names of them only what is usual, or else doubtful, as a bridge', () => {
@@ -121,4 +144,12 @@ describe('a gauge in a how', () => {
     expect(inputText({ ...radius, figure: 'boardRadiusAtSaddle' }, show)).toBe('15.748 in');
     expect(inputText({ ...radius, figure: 'nearestGauge' }, show)).toBe('400 mm (15.75 in)');
   });
+});
+
+it('says of what was measured where a number comes from that was not typed', () => {
+  const rise = () => {
+    open(createBench({ job: withAll(unreadJob(), { 'guitar.rise': 'readings' }) }));
+    return screen.getByText('Rise under tension').parentElement?.textContent;
+  };
+  expect(rise()).toContain('0.70 mm assumed: not measured');
 });

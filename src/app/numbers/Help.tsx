@@ -3,6 +3,7 @@ import { fieldAt, usualText } from '../../../geometry/fields.ts';
 import { jobAsRead } from '../decimal.ts';
 import { WhatIf } from '../figures/WhatIf.tsx';
 import { roomy } from '../media.ts';
+import { neckOf } from '../outcome/neck-of.ts';
 import { useStill } from '../sheet/use-still.ts';
 import { fieldTitle } from '../strings.ts';
 import { useBench, useBenchState } from '../use-bench.ts';
@@ -38,7 +39,8 @@ export const Help = () => {
         <>
           <SketchOf path={path} job={job} />
           <strong>{fieldTitle(job, path)}</strong> <span>{field.help}</span>{' '}
-          {usual && <span className="usual">{words.numbers.usual(usual)}</span>}
+          {usual && <span className="usual">{words.numbers.usual(usual)}</span>}{' '}
+          {path === 'bridge.thickness' && <span>{neckOf(job)?.says}</span>}{' '}
           {!movesNothing.test(path) && <WhatIf path={path} job={job} />}
         </>
       ) : (

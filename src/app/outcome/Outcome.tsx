@@ -1,4 +1,6 @@
+import { jobAsRead } from '../decimal.ts';
 import { Fact, Row } from '../figures/Fact.tsx';
+import { settledFrom } from '../numbers/settled.ts';
 import { Resting } from '../Resting.tsx';
 import { SkipOn } from '../skips/SkipOn.tsx';
 import { useBenchState, useBuilt } from '../use-bench.ts';
@@ -74,6 +76,23 @@ const Facts = ({ ids }: { ids: readonly string[] }) => {
   );
 };
 
+/** What was read off the guitar, each with where it comes from where a word stands in its field. */
+const Readings = () => {
+  const built = useBuilt();
+  const job = useBenchState(jobAsRead);
+  return (
+    built && (
+      <dl>
+        {readings.map((id) => (
+          <Fact key={id} id={id} built={built}>
+            {settledFrom(job, `guitar.${id}`)}
+          </Fact>
+        ))}
+      </dl>
+    )
+  );
+};
+
 /** What comes of the numbers; of the last that could be built, where these cannot. Every figure can be asked how it came about. Neck or bridge alone is always of the numbers as they are. */
 export const Outcome = () => {
   const isBuilt = useBenchState((state) => state.built !== undefined);
@@ -119,7 +138,7 @@ export const Outcome = () => {
       <Resting isSlow>
         {!isStale && <Neck isStale={false} />}
         <h3>{says.readings}</h3>
-        <Facts ids={readings} />
+        <Readings />
       </Resting>
       <Resting>
         <h3>{says.stock}</h3>

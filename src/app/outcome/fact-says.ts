@@ -3,6 +3,7 @@ import type { CrownFit } from '../../../geometry/saddle/radius.ts';
 import type { Built } from '../state.ts';
 import { words } from '../words.ts';
 import { isOwn, missText } from './gauge-text.ts';
+import { neckOf } from './neck-of.ts';
 
 const says = words.outcome;
 
@@ -12,7 +13,8 @@ export const ownGauge = ({ job, design }: Built): CrownFit | undefined =>
 
 /** What is said under a figure of the whole job, by its id, where something is. */
 export const factSays: Readonly<Record<string, (built: Built) => string>> = {
-  straightedgeClearance: ({ design }) => (design.straightedgeClearance < 0 ? says.clearanceHigh : says.clearanceLight),
+  straightedgeClearance: ({ job, design }) =>
+    says.clearance(design.straightedgeClearance < 0 ? 'meets' : 'clears', neckOf(job)?.says),
   bestRadius: ({ job, design }) => says.crownMiss(missText(design.crown.worst, job.show)),
   nearestGauge: ({ job, design }) => says.gaugeMiss(missText(design.nearestGauge.worst, job.show)),
   ownGauge: (built) => says.gaugeMiss(missText(ownGauge(built)?.worst ?? 0, built.job.show)),
