@@ -1,8 +1,14 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { openPage } from './harness.ts';
 import { addReading, desk, field } from './page.ts';
 
+/** Whether nothing lies over the middle of it, and it is in sight. */
+const isSeen = (of: Locator) =>
+  of.evaluate((it) => {
+    const { left, right, top, bottom } = it.getBoundingClientRect();
+    return it.contains(document.elementFromPoint((left + right) / 2, (top + bottom) / 2));
+  });
 const number = (text: string | null | undefined) => Number(text?.replace('−', '-').match(/-?\d+(\.\d+)?/)?.[0]);
 
 describe('a figure asked how it came about', () => {
@@ -75,6 +81,19 @@ it('a table ends every figure where its column’s head ends', async () => {
   expect(astray).toEqual([]);
 });
 
+it('the chart of the gaps is seen whole on a desk, with its heading', async () => {
+  const page = await openPage(desk);
+  await page.getByRole('button', { name: 'Keep one of each' }).click();
+  const chart = page.getByRole('figure', { name: /^Gap between crown and bridge top along the saddle, mm/ });
+  const plot = chart.locator('svg.chart');
+  await plot.waitFor();
+  const room = await page.locator('.works').evaluate((works) => works.clientHeight);
+  const tall = await plot.evaluate(
+    (svg) => svg.getBoundingClientRect().bottom - (svg.closest('figure')?.getBoundingClientRect().top ?? Number.NaN),
+  );
+  expect(tall).toBeLessThan(room);
+});
+
 describe('the set-up', () => {
   it('says what to take off as soon as both outer strings are measured', async () => {
     const page = await openPage(desk);
@@ -95,6 +114,24 @@ describe('the set-up', () => {
     expect(Number(bass)).toBeLessThan(2 * 0.3 + 0.1);
     expect(Number(treble)).toBeGreaterThan(2 * 0.1 - 0.1);
     expect(Number(treble)).toBeLessThan(2 * 0.1 + 0.01);
+  });
+
+  it('keeps what to take off in sight of whoever types the last string’s reading', async () => {
+    const page = await openPage(desk);
+    await page.getByRole('button', { name: 'New reading' }).click();
+    for (const action of ['2.7', '2.5', '2.4', '2.3', '2.2', '1.9']) {
+      await page.keyboard.type(action);
+      await page.keyboard.press('Enter');
+    }
+    const says = page.locator('.setup .sentences p', { hasText: /^Take \d\.\d\d mm off the bottom/ });
+    await says.waitFor();
+    await expect.poll(() => isSeen(says)).toBe(true);
+    // Nor does it lie over what is typed.
+    for (const string of ['E4', 'D3', 'E2']) {
+      const reading = field(page, `Action measured, ${string}, reading 1`);
+      await reading.focus();
+      await expect.poll(() => isSeen(reading)).toBe(true);
+    }
   });
 
   it('keeps its readings in the job over a restart', async () => {

@@ -15,7 +15,8 @@ const says = words.compare;
 
 /** Around the plot, px: the strings' names over it in two rows, the scale of gaps left of it, the lines' letters right of it. */
 const around = { top: 42, right: 30, bottom: 40, left: 50 };
-const plotHeight = 210;
+/** With its heading it is seen whole below a drawing that has its room, on a desk 900 px high. */
+const plotHeight = 160;
 /** Between the letters at the lines' ends, px. */
 const between = 15;
 
