@@ -24,6 +24,8 @@ const rowPitch = 1.25;
 /** What a note keeps between itself and the words and lines that stand there already, in ems. */
 const clear = 0.2;
 const offLines = 0.15;
+/** What it keeps between itself and a place where a hand takes hold, in ems. */
+const offHands = 0.9;
 
 /** Where a roaming note may stand, nearest first: beside its point, then over and under it, row by row. */
 const near: readonly { readonly anchor: Text['anchor']; readonly dx: number; readonly row: number }[] = Array.from(
@@ -46,6 +48,9 @@ const far: typeof near = Array.from({ length: 2 * farRows + 1 }, (_, k) => k - f
   )
   .filter(({ row, dx }) => Math.hypot(row * rowPitch, dx) > 2)
   .sort((a, b) => Math.hypot(a.row * rowPitch, a.dx) - Math.hypot(b.row * rowPitch, b.dx));
+
+/** How many of these have a short leader line: of up to 6 ems. */
+const short = far.filter(({ row, dx }) => Math.hypot(row * rowPitch, dx) <= 6).length;
 
 interface Drawn {
   readonly box: Bounds;
@@ -104,7 +109,7 @@ interface Place {
   readonly box: Bounds;
   readonly room: Bounds;
   readonly leads: Point | undefined;
-  /** It makes the drawing larger. */
+  /** It makes the drawing larger, or its leader line long. */
   readonly isLast: boolean;
 }
 
@@ -144,7 +149,10 @@ const leaderOf = ({ text, leads }: Place, em: number): readonly Stroke[] =>
   leads === undefined ? [] : leader(text, leads, em);
 
 /** A line of text so many rows under a point; at none the middle of its small letters stands on the point's level. */
-const berthAt = ({ anchor, dx, row }: (typeof near)[number], { at, scale = 1 }: NoteMark): Berth => ({
+const berthAt = (
+  { anchor, dx, row }: (typeof near)[number],
+  { at, scale = 1 }: Pick<NoteMark, 'at' | 'scale'>,
+): Required<Omit<Berth, 'leads'>> => ({
   at,
   anchor,
   shift: { dx, dy: (0.35 + row * rowPitch) * scale },
@@ -156,8 +164,28 @@ const widens = ({ box }: Place, { minX, minY, maxX, maxY }: Bounds): 0 | 1 | 2 =
   return box.minY < minY || box.maxY > maxY ? 1 : 0;
 };
 
-/** The places of a note, the better first: its own and those that it names, or near its point; then, if it roams, those farther off with a leader line that make the drawing no larger; last those that do. */
-function* placesOf(mark: NoteMark, put: (berth: Partial<Berth>) => Place, within: Bounds) {
+/** The places of a note that names something, off one of its points with a leader line to it; last those with a long one, and those that make the drawing larger. */
+function* placesOff(
+  points: readonly [Point, ...Point[]],
+  { anchor, scale }: NoteMark,
+  put: (berth: Partial<Berth>) => Place,
+  within: Bounds,
+): Generator<Place> {
+  const led = [
+    ...points.map((at) => ({ at, some: far.slice(0, short), isLong: false })),
+    { at: points[0], some: far.slice(short), isLong: true },
+  ];
+  for (const larger of [0, 1, 2] as const)
+    for (const { at, some, isLong } of led)
+      for (const one of some) {
+        const place = put({ ...berthAt(one, { at, scale }), anchor, leads: at });
+        if (widens(place, within) === larger) yield { ...place, isLast: isLong || larger > 0 };
+      }
+}
+
+/** The places of a note, the better first: off what it names; else its own and its others, or near its point; then, if it roams, those farther off with a leader line that make the drawing no larger; last those that do. */
+function* placesOf(mark: NoteMark, put: (berth: Partial<Berth>) => Place, within: Bounds): Generator<Place> {
+  if (mark.names) return yield* placesOff(mark.names, mark, put, within);
   const own = mark.or ? [{}, ...mark.or] : near.map((one) => berthAt(one, mark));
   for (const berth of own) yield put(berth);
   if (!mark.roams) return;
@@ -167,40 +195,46 @@ function* placesOf(mark: NoteMark, put: (berth: Partial<Berth>) => Place, within
       if (widens(place, within) === larger) yield larger > 0 ? { ...place, isLast: true } : place;
 }
 
-/** How well a place will do: 0 with nothing in the way, 1 crossed by narrow lines only, 2 crossed by others, or its leader line by another; undefined over words, over small shapes that it has to keep off, or with its leader line over a word. */
+const isInside = ({ x, y }: Point, { minX, minY, maxX, maxY }: Bounds): boolean =>
+  x > minX && x < maxX && y > minY && y < maxY;
+
+/** How badly a place will do: 0 with nothing in the way, 1 crossed by narrow lines only, 2 crossed by others, or its leader line by another, or where a hand takes hold; 3 over words, over small shapes that it has to keep off, or with its leader line over a word. Once it is no better than `least` it is looked at no farther. */
 const hindered = (
   place: Place,
   { words, shapes, lines, leaders }: InTheWay,
   em: number,
-  offShapes: boolean,
-): 0 | 1 | 2 | undefined => {
+  { or, keepsOff = [] }: NoteMark,
+  least: number,
+): number => {
   const { box, room } = place;
-  if (words.some((word) => overlap(box, word, clear * em))) return;
-  if (offShapes && shapes.some((shape) => overlap(box, shape, clear * em))) return;
-  const led = leaderOf(place, em);
-  if (led.some(({ path }) => words.some((word) => runsThrough(path, word)))) return;
-  if (led.some(({ path }) => leaders.some((other) => pathIntersections(path, other).length > 0))) return 2;
-  let worst: 0 | 1 = 0;
+  if (words.some((word) => overlap(box, word, clear * em))) return 3;
+  if (or === undefined && shapes.some((shape) => overlap(box, shape, clear * em))) return 3;
+  let worst = keepsOff.some((p) => isInside(p, grown(room, offHands * em))) ? 2 : 0;
   for (const line of lines) {
-    if ((worst === 1 && line.breaks) || !overlap(room, line.box, 0) || !runsThrough(line.path, room)) continue;
-    if (!line.breaks) return 2;
-    worst = 1;
+    if (worst >= least) return worst;
+    const would = line.breaks ? 1 : 2;
+    if (would > worst && overlap(room, line.box, 0) && runsThrough(line.path, room)) worst = would;
   }
-  return worst;
+  if (worst >= least) return worst;
+  const led = leaderOf(place, em);
+  if (led.some(({ path }) => words.some((word) => runsThrough(path, word)))) return 3;
+  const isCrossed = led.some(({ path }) => leaders.some((other) => pathIntersections(path, other).length > 0));
+  return isCrossed ? 2 : worst;
 };
 
 const best = (mark: NoteMark, bare: Text, em: number, way: InTheWay): Place => {
-  let first: Place | undefined;
-  const found: (Place | undefined)[] = [];
+  let found: Place | undefined;
+  let least = 3;
   for (const place of placesOf(mark, putting(mark, bare, em), way.within)) {
-    first ??= place;
+    found ??= place;
     // Better a broken line than a larger, so a smaller drawing.
-    if (place.isLast && found[1]) break;
-    const how = hindered(place, way, em, mark.or === undefined);
-    if (how === 0) return place;
-    if (how !== undefined) found[how] ??= place;
+    if (place.isLast && least === 1) break;
+    const how = hindered(place, way, em, mark, least);
+    if (how >= least) continue;
+    [found, least] = [place, how];
+    if (how === 0) break;
   }
-  return found[1] ?? found[2] ?? (first as Place);
+  return found as Place;
 };
 
 /** The notes that have a choice of places put down one by one among all that is laid already, each where it stands best, with its leader line if it has one. */

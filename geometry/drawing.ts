@@ -71,6 +71,10 @@ export interface NoteMark extends MarkBase, Berth {
   readonly stagger?: string;
   /** Stands beside, over or under its point wherever it clears all other words, small shapes and lines, else farther off with a leader line; its anchor and shift count for nothing. */
   readonly roams?: boolean;
+  /** Places on what it names, the better first: it stands off one of them, with a leader line to it; its own point and shift count for nothing. */
+  readonly names?: readonly [Point, ...Point[]];
+  /** Places that it keeps off, as something may lie over them: where numbers are taken hold of. */
+  readonly keepsOff?: readonly Point[];
   readonly bold?: boolean;
   /** Text height in ems; 1 if not given. */
   readonly scale?: number;

@@ -98,13 +98,13 @@ const raise = (text: Text, placed: readonly Text[], em: number): Text => {
 
 /**
  * Marks lowered to what a writer draws: strokes and texts at true mm, in the marks' order. A path gives its stroke and, if hatched, one
- * thin stroke a hatching line; a note a text, spread upwards within its stagger group in the order given, or put where there is room if it roams or names other places; a dimension its
+ * thin stroke a hatching line; a note a text, spread upwards within its stagger group in the order given, or put where there is room if it roams, has other places, or stands off what it names; a dimension its
  * lines, arrowheads and value. Every part's id begins with its mark's, and carries its job path.
  */
 export const layOut = (marks: readonly Mark[], options: LayOut): Primitive[] => {
   const groups = new Map<string, Text[]>();
   const laid = marks.map((mark): readonly Primitive[] | NoteMark => {
-    if (mark.kind === 'note' && (mark.roams || mark.or)) return mark;
+    if (mark.kind === 'note' && (mark.roams || mark.or || mark.names)) return mark;
     if (mark.kind === 'path') return pathParts(mark, options.em);
     if (mark.kind === 'dimension') return sizedParts(mark, options.em, options.say);
     const text = fixedText(mark, options.em, options.say);

@@ -31,7 +31,6 @@ export const leader = (text: Text, to: Point, em: number): readonly Stroke[] => 
     purpose: 'show',
     ...(isFilled && { matter: 'ink' }),
     ...(text.jobPath !== undefined && { jobPath: text.jobPath }),
-    ...(text.alternative !== undefined && { alternative: text.alternative }),
   });
   return [
     stroke('leader', [from, to], false),

@@ -90,7 +90,12 @@ const mirror = (mark: Mark): Mark => {
         ...(mark.hatch ? { hatch: { ...mark.hatch, holes: mark.hatch.holes.map(mirrorX) } } : {}),
       };
     case 'note':
-      return { ...flipBerth(mark), ...(mark.or ? { or: mark.or.map(flipBerth) } : {}) };
+      return {
+        ...flipBerth(mark),
+        ...(mark.or && { or: mark.or.map(flipBerth) }),
+        ...(mark.names && { names: mark.names.map(flip) as [Point, ...Point[]] }),
+        ...(mark.keepsOff && { keepsOff: mark.keepsOff.map(flip) }),
+      };
     case 'dimension':
       return {
         ...mark,
@@ -138,6 +143,8 @@ const move = once((mark: Mark, dx: number, dy: number, prefix: string): Mark => 
             ...(berth.leads && { leads: shift(berth.leads, dx, dy) }),
           })),
         }),
+        ...(mark.names && { names: mark.names.map((p) => shift(p, dx, dy)) as [Point, ...Point[]] }),
+        ...(mark.keepsOff && { keepsOff: mark.keepsOff.map((p) => shift(p, dx, dy)) }),
         ...(mark.stagger ? { stagger: `${prefix}${mark.stagger}` } : {}),
       };
     case 'dimension':

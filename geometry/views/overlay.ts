@@ -30,8 +30,10 @@ const telling = {
 /** Points looked at on each segment of an outline, and how near to the place where it lies farthest off one is still telling, as a share of that. */
 const looks = 6;
 const near = 0.6;
-/** What a letter keeps off the places where the present design is taken hold of, mm, as far as its line leaves it room. */
+/** What an arrow that leads to a line keeps off the places where the present design is taken hold of, mm, as far as the line leaves it room. */
 const besideGrip = 7;
+/** How many places on its line a letter may stand at; where none does, it stands beside the first with a leader line. */
+const choice = 5;
 
 type View = keyof typeof telling;
 
@@ -100,65 +102,89 @@ const apart = (path: Path, present: readonly Course[]): readonly Path[] => {
   return runs.map((segments) => ({ segments, closed: false }));
 };
 
-/** Where letter n of several stands on an outline: where it lies well off the present one and is not covered by a grip, each letter at a place of its own from left to right. */
-const letterAt = (
+/** The least distance from a point to any of some lines; infinite where there are none. */
+const awayFrom = (lines: readonly Path[], at: Point): number => Math.min(...lines.map((line) => distanceTo(line, at)));
+
+/** The places that lie farthest off, or nearly. */
+const tellingMost = <P extends { readonly off: number }>(places: readonly P[]): readonly P[] => {
+  const farthest = Math.max(...places.map(({ off }) => off));
+  // Where nothing else is drawn, all are as far off.
+  return farthest === Number.POSITIVE_INFINITY ? places : places.filter(({ off }) => off >= near * farthest);
+};
+
+/** So many of a row, evenly. */
+const some = <T>(row: readonly T[], count: number): readonly T[] =>
+  row.length <= count
+    ? row
+    : Array.from({ length: count }, (_, k) => row[Math.floor(((k + 0.5) / count) * row.length)] as T);
+
+/**
+ * Where letter n of several stands on an outline, the better first: well off the present one, there well off the other alternatives', and there at a place of its own from left to right.
+ */
+const namedPlaces = (
   lines: readonly Path[],
-  present: readonly PathMark[],
+  present: readonly Path[],
+  others: readonly Path[],
   grips: readonly Point[],
   [n, of]: readonly [number, number],
-): Point => {
+): readonly [Point, ...Point[]] => {
   const places = lines.flatMap(({ segments }) =>
     segments.flatMap((segment) =>
       Array.from({ length: looks }, (_, k) => {
         const at = pointOn(segment, (k + 0.5) / looks);
-        const off = Math.min(...present.map((mark) => distanceTo(mark.path, at)));
-        return { at, off };
+        return { at, off: awayFrom(present, at) };
       }),
     ),
   );
-  const farthest = Math.max(...places.map(({ off }) => off));
-  // Where nothing is drawn of the present one, all of it is as far off.
-  const good = farthest === Number.POSITIVE_INFINITY ? places : places.filter(({ off }) => off >= near * farthest);
+  const good = tellingMost(places);
   const open = good.filter(({ at }) => grips.every((grip) => distance(grip, at) >= besideGrip));
   const inOrder = (open.length > 0 ? open : good).toSorted((a, b) => a.at.x - b.at.x || a.at.y - b.at.y);
-  return (inOrder[Math.floor(((n + 0.5) / of) * inOrder.length)] as (typeof places)[number]).at;
+  const looked = some(inOrder, choice).map(({ at }, k, all) => ({
+    at,
+    off: awayFrom(others, at),
+    aside: Math.abs((k + 0.5) / all.length - (n + 0.5) / of),
+  }));
+  const best = tellingMost(looked);
+  return looked
+    .toSorted((a, b) => Number(best.includes(b)) - Number(best.includes(a)) || a.aside - b.aside)
+    .map(({ at }) => at) as [Point, ...Point[]];
 };
 
 /**
  * What other designs' outlines lie over the present one's views: each as a thin line that carries its letter, in the view's own mm. What of an outline is the present one's is not drawn again.
  */
-export const overlay = (present: Omit<Other, 'letter'>, others: readonly Other[]): LaidOver => {
+export const overlay = (now: Omit<Other, 'letter'>, others: readonly Other[]): LaidOver => {
   if (others.length === 0) return nothingOver;
   const over = (view: View): readonly Mark[] => {
-    const below = drawn(view, present);
-    const grips = gripsOf(view, present.job, present.design).map(({ at }) => at);
+    const below = drawn(view, now);
+    const grips = gripsOf(view, now.job, now.design).map(({ at }) => at);
     return telling[view].outlines.flatMap((outline) => {
-      const now = partsOf(below, outline);
-      const shared = now.flatMap(({ path }) => path.segments.map(courseOf));
+      const present = partsOf(below, outline).map(({ path }) => path);
+      const shared = present.flatMap(({ segments }) => segments.map(courseOf));
       const differing = others
         .map((other) => ({
           letter: other.letter,
           lines: partsOf(drawn(view, other), outline).flatMap(({ path }) => apart(path, shared)),
         }))
         .filter(({ lines }) => lines.length > 0);
-      return differing.flatMap(({ letter, lines }, n): readonly Mark[] => [
-        ...lines.map((line, k) => ({
-          ...stroke(`alternative.${letter}.${outline}.${k + 1}`, line, { line: 'thin', purpose: 'show' }),
-          alternative: letter,
-        })),
-        {
-          ...note(
-            `alternative.${letter}.${outline}.letter`,
-            letterAt(lines, now, grips, [n, differing.length]),
-            [letter],
-            {
+      return differing.flatMap(({ letter, lines }, n): readonly Mark[] => {
+        const besides = differing.flatMap((other) => (other.letter === letter ? [] : other.lines));
+        const names = namedPlaces(lines, present, besides, grips, [n, differing.length]);
+        return [
+          ...lines.map((line, k) => ({
+            ...stroke(`alternative.${letter}.${outline}.${k + 1}`, line, { line: 'thin', purpose: 'show' }),
+            alternative: letter,
+          })),
+          {
+            ...note(`alternative.${letter}.${outline}.letter`, names[0], [letter], {
               bold: true,
-              shift: { dx: 0, dy: 0.36 },
-            },
-          ),
-          alternative: letter,
-        },
-      ]);
+              names,
+              keepsOff: grips,
+            }),
+            alternative: letter,
+          },
+        ];
+      });
     });
   };
   return { above: over('above'), tail: over('tail'), middle: over('middle') };

@@ -41,6 +41,8 @@ const longerTitle = (title: NoteMark, factor: number): NoteMark => {
 const stretchNote = (mark: NoteMark, factor: number): NoteMark => ({
   ...mark,
   at: up(mark.at, factor),
+  ...(mark.names && { names: mark.names.map((p) => up(p, factor)) as [Point, ...Point[]] }),
+  ...(mark.keepsOff && { keepsOff: mark.keepsOff.map((p) => up(p, factor)) }),
   ...(mark.or && {
     or: mark.or.map((berth) => ({
       ...berth,
