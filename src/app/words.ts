@@ -313,7 +313,7 @@ export const words = {
     addStep: (letter: string) => `alternative ${letter} kept`,
     removeStep: (letter: string) => `alternative ${letter} removed`,
     presentStep: (letter: string) => `alternative ${letter} made the present design`,
-    radiiStep: 'radius against radius',
+    radiiStep: 'radii kept to compare',
     topRadius: (radius: string) => `top ${radius}`,
     label: 'Alternatives',
     about:

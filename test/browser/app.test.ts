@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readJob } from '../../geometry/job-file.ts';
 import { starters } from '../../src/jobs/index.ts';
 import { openPage } from './harness.ts';
-import { desk, field, openStarter, phone, save, text, textOf, turnDrawer } from './page.ts';
+import { desk, field, openStarter, phone, save, tablet, text, textOf, turnDrawer } from './page.ts';
 
 const drawn = (page: Page) => page.locator('.drawing').evaluateAll((all) => all.map((e) => e.innerHTML).join());
 /** Till what is typed has gone to the storage. */
@@ -206,6 +206,32 @@ describe('the job', () => {
     await page.keyboard.press('Control+Shift+z');
     expect(await field(page, 'Relief').inputValue()).toMatch(/^0\.20?$/);
   });
+});
+
+it.each([
+  ['a desk', desk],
+  ['a smaller desk', { width: 1360, height: 860 }],
+  ['a tablet', tablet],
+] as const)('keeps the buttons of the steps where they are on %s, whatever they are named by', async (_, size) => {
+  const page = await openPage(size);
+  /** Where each button begins and ends, and how high the rows are that they stand in. */
+  const places = () =>
+    page.locator('.bar, .opener, .steps button').evaluateAll((all) =>
+      all.map((one) => {
+        const { left, right, height } = one.getBoundingClientRect();
+        return (one.tagName === 'BUTTON' ? [left, right] : [height]).map(Math.round);
+      }),
+    );
+  const before = await places();
+  const press = (name: RegExp) => page.getByRole('button', { name }).first().click();
+  await page.getByRole('button', { name: 'New reading' }).click();
+  await field(page, 'Action measured, E4, reading 1').fill('2.3');
+  await page.evaluate(() => (document.activeElement as HTMLElement).blur());
+  expect(await places()).toEqual(before);
+  await press(/^Undo: Action measured/);
+  expect(await places()).toEqual(before);
+  await press(/^Undo: a reading added/);
+  expect(await places()).toEqual(before);
 });
 
 it('keeps the focus on a step that is left when undo or redo is used up, and on a string when one is removed', async () => {

@@ -64,7 +64,7 @@ it.each([
 
     await page.getByRole('button', { name: 'Keep one of each' }).click();
     await page.getByRole('heading', { name: 'Beside each other' }).waitFor();
-    await told(/^radius against radius: the exposure stays\.$/);
+    await told(/^radii kept to compare: the exposure stays\.$/);
     await page.getByRole('button', { name: 'Make it the present one: alternative B' }).click();
     await told(/^alternative B made the present design: exposure at E2 [\d.]+ mm and E4 [\d.]+ mm\./);
 
