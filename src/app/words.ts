@@ -338,7 +338,8 @@ export const words = {
     rowLong: (n: number, room: number) =>
       `There ${n === 1 ? 'is 1 radius' : `are ${n} radii`}, and letters for ${room} more ${room === 1 ? 'alternative' : 'alternatives'}. Leave some out, or remove an alternative first.`,
     beside: 'Beside each other',
-    scale: (times: number) => `All on one scale, heights ${times}×: across at the saddle, and from above.`,
+    scale: 'All on one scale: across at the saddle, and from above.',
+    heights: ['Heights', ' of the designs beside each other'] as const,
     across: (design: string) => `Across at the saddle, ${design}`,
     above: (design: string) => `From above, ${design}`,
     inShort: (exposure: readonly [string, string], angle: readonly [string, string]) =>

@@ -88,6 +88,20 @@ describe('the alternatives', () => {
     expect(numbers[0]).toMatch(/^E24\.61/);
   });
 
+  it('beside each other are drawn with heights stretched as far as is chosen', () => {
+    const bench = demoBench();
+    bench.addRadii([355.6]);
+    open(bench);
+    const tall = () =>
+      screen
+        .getAllByRole('img', { name: /^Across at the saddle/ })
+        .map((one) => Number(one.getAttribute('viewBox')?.split(' ')[3]) - 2 * 2);
+    const before = tall();
+    fireEvent.change(screen.getByLabelText('Heights of the designs beside each other'), { target: { value: '9' } });
+    // But for the 2 mm kept free at either edge, three times as high as at first, which is three times as high as they are.
+    expect(tall()).toEqual(before.map((at) => expect.closeTo(3 * at, 6)));
+  });
+
   it('that cannot be built say why in their row, and hide none of the others', () => {
     const job = starterJob('heron');
     const bench = createBench({ job });
