@@ -50,7 +50,7 @@ describe.each(windows)('in a window of $window px', ({ window, room, text, pictu
         for (const { grip } of gripsOn(shows, shown)) {
           all += 1;
           const what = `${id}, ${name}, ${grip.id}`;
-          const frame = onDrawing(readBeside(grip.at, linesOf(grip, shows.job), shown, { isFinger }), grip.at, shown);
+          const frame = onDrawing(readBeside(grip, linesOf(grip, shows.job), shown, { isFinger }), grip.at, shown);
           const words = coveredBy(frame, shown);
           if (words.length > 0) covers.push(`${what}: ${words.join(', ')}`);
           const { left, top, width, height } = shown.view;
@@ -84,7 +84,7 @@ describe('while a number of the demo is dragged', () => {
         const shown = fitRoom({ ...layingOf('three', result, 3, text), room, seed });
         const grip = gripsOn(result, shown).find((one) => one.grip.id === id)?.grip;
         if (grip === undefined) throw new Error(id);
-        const beside = readBeside(grip.at, linesOf(grip, result.job), shown, { isFinger: false, kept });
+        const beside = readBeside(grip, linesOf(grip, result.job), shown, { isFinger: false, kept });
         const what = `${window} px, ${path} ${tenth / 10}`;
         expect(coveredBy(onDrawing(beside, grip.at, shown), shown), what).toEqual([]);
         if (kept && (beside.frame.x !== kept.x || beside.frame.y !== kept.y)) {

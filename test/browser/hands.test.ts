@@ -151,7 +151,7 @@ it('what is dragged rests on whole steps of the job’s unit and on gauges’ ra
   );
   await page.mouse.up();
   // Raised beyond every radius a deck is flat; lowered again it is an arc.
-  await pull('tail.topRadius', 0, -40);
+  await pull('tail.topRadius', 0, -80);
   await page.mouse.up();
   expect(await value(page, 'bridge.topRadius')).toBe('flat');
   await pull('tail.topRadius', 0, 12);

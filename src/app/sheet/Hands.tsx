@@ -131,7 +131,7 @@ export const Hands = ({ built, fitted, onHold, onType }: HandsProps) => {
           />
         ),
       )}
-      {held && <Readout key={held.id} at={held.at} lines={lines} fitted={fitted} />}
+      {held && <Readout key={held.id} grip={held} lines={lines} fitted={fitted} />}
     </>
   );
 };

@@ -65,7 +65,7 @@ const sayInHand = (
   job: Job,
   say: Say,
 ): readonly (string | number | boolean)[] => {
-  const { frame, rows, isKept } = readBeside(grip.at, linesOf(grip, job), shown, holding);
+  const { frame, rows, isKept } = readBeside(grip, linesOf(grip, job), shown, holding);
   say(readout, 'transform', standsAt(grip.at, shown.scale));
   for (const [at, value] of Object.entries(frame)) say(`${readout} rect`, at, value);
   rows.forEach(({ x, y, text }, k) => {

@@ -13,6 +13,7 @@ import { useMedia } from '../../use-media.ts';
 import { words } from '../../words.ts';
 import { nearestSpot, press } from '../typed/press.ts';
 import { asFarAs } from './as-far-as.ts';
+import { geared, isGeared } from './geared.ts';
 import { alongAxis, numberOf, pullsOf, saidOf, standsAt } from './on-drawing.ts';
 import { type Stride, snapped, startOf, stepped, stopped } from './step.ts';
 
@@ -127,11 +128,12 @@ export const Handle = memo(
       x: grip.at.x + (to.x - from.x) / x,
       y: grip.at.y + (to.y - from.y) / y,
     });
-    /** What its numbers are where the grip stands there. */
-    const valuesAt = ({ grip, isFree }: Drag, at: Point): readonly Pulled[] =>
+    /** What its numbers are where a hand has dragged it there. */
+    const valuesAt = ({ grip, isFree, scale }: Drag, at: Point): readonly Pulled[] =>
       pullsOf(grip).map(({ field, value }) => {
-        const free = value(at);
-        return { field, value: isFree ? free : snapped(field, free, bench.getState().job.show) };
+        const { show } = bench.getState().job;
+        const free = isGeared(grip) ? geared(grip, at, scale.y, show) : value(at);
+        return { field, value: isFree ? free : snapped(field, free, show) };
       });
 
     /** Follows the hand with the bench, and with the whole page. */

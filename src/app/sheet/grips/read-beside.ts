@@ -4,8 +4,10 @@ import { lengthOf } from '../../../../geometry/shape/measure.ts';
 import type { Bounds, Point } from '../../../../geometry/shape/types.ts';
 import { textWidth } from '../../../../geometry/text.ts';
 import { wordBox } from '../../../../geometry/text-box.ts';
+import type { Grip } from '../../../../geometry/views/grips/index.ts';
 import { wrap } from '../../../../templates/wrap.ts';
 import type { Fitted } from '../fit.ts';
+import { isGeared } from './geared.ts';
 
 /** Text height, and the room round it, px. */
 export const size = 13;
@@ -15,6 +17,8 @@ const edge = 2;
 const widest = 420;
 /** How far it stays off a pointer's hand, and off a finger's, px. */
 const off = { pointer: 20, finger: 36 };
+/** How far a hand that is geared goes from its grip, px, as a rule. */
+const geared = 48;
 /** How much farther it may stand off, and how far apart places are tried, px. */
 const reach = 60;
 const step = 6;
@@ -52,13 +56,13 @@ const covered = ({ x, y, width, height }: Beside['frame'], boxes: readonly Bound
     0,
   );
 
-/** Whether a hand hides a frame: a pointer what is close to it, a finger also what lies below. */
-const isHidden = ({ x, y, width, height }: Beside['frame'], isFinger: boolean): boolean => {
+/** Whether a hand hides a frame, which goes so many px up and down from its grip: a pointer what is close to it, a finger also what lies below. */
+const isHidden = ({ x, y, width, height }: Beside['frame'], isFinger: boolean, gone: number): boolean => {
   const clear = isFinger ? off.finger : off.pointer;
-  const isOver = y + height <= -clear;
+  const isOver = y + height <= -clear - gone;
   const isBeside = x + width <= -clear || x >= clear;
   if (isFinger) return !isOver && !(isBeside && y + height <= clear);
-  return !isOver && !isBeside && y < clear;
+  return !isOver && !isBeside && y < clear + gone;
 };
 
 /** The words of a drawing, px from a place on it. */
@@ -104,13 +108,20 @@ const wrapped = (lines: readonly string[], wide: number) => {
  * Lines beside a grip: where they cover no word of the drawing and little of what it shows, as near as may be to right over the hand; where there is no such place near the hand, where they cover least. They stay beside the hand as they did for as long as they would not cover more there than need be. Never hidden by the hand,
  * as far as the drawing leaves room, and never beyond the drawing's sides.
  */
-export const readBeside = (at: Point, lines: readonly string[], shown: Fitted, { isFinger, kept }: Holding): Beside => {
+export const readBeside = (
+  grip: Grip,
+  lines: readonly string[],
+  shown: Fitted,
+  { isFinger, kept }: Holding,
+): Beside => {
+  const { at } = grip;
+  const gone = isGeared(grip) ? geared : 0;
   const { scale, view } = shown;
   const [left, top] = [(view.left - at.x) * scale + edge, (view.top - at.y) * scale + edge];
   const [right, bottom] = [left + view.width * scale - 2 * edge, top + view.height * scale - 2 * edge];
   const clear = isFinger ? off.finger : off.pointer;
   const whole = wrapped(lines, Math.min(widest, right - left));
-  const isLow = whole.height > -clear - top && (isFinger || whole.height > bottom - clear);
+  const isLow = whole.height > -clear - gone - top && (isFinger || whole.height > bottom - clear - gone);
   // Where there is no room over the hand, it has to stand beside it.
   const { texts, width, height } = isLow ? wrapped(lines, Math.min(widest, Math.max(-left, right) - clear)) : whole;
   const within = ({ x, y }: Point): Beside['frame'] => ({
@@ -133,7 +144,7 @@ export const readBeside = (at: Point, lines: readonly string[], shown: Fitted, {
       found === undefined || covers < found.covers || (covers === found.covers && away < found.away);
     const outlines = outlinesAbout(at, shown);
     for (const frame of [within(over), ...places()]) {
-      if (isHidden(frame, isFinger)) continue;
+      if (isHidden(frame, isFinger, gone)) continue;
       const covers = covered(frame, freed);
       const bare = Math.hypot(frame.x - over.x, frame.y - over.y) + (covered(frame, wide) > 0 ? soon : 0);
       if (!isBetter(covers, bare)) continue;
@@ -144,7 +155,7 @@ export const readBeside = (at: Point, lines: readonly string[], shown: Fitted, {
     return found?.frame ?? within({ x: over.x, y: clear });
   };
   const stays = (frame: Beside['frame']): boolean => {
-    if (isHidden(frame, isFinger)) return false;
+    if (isHidden(frame, isFinger, gone)) return false;
     const covers = covered(frame, freed);
     return covers === 0 || covered(best(), freed) >= worthIt * covers;
   };

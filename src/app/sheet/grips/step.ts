@@ -48,18 +48,21 @@ const stridesOf = ({ kind }: FieldInfo, show: ShowUnits): Strides => {
 const plain = (value: number): number => Number(value.toPrecision(14));
 
 /** The radii that gauges have in the unit chosen, mm, least first. */
-const ladder = (show: ShowUnits): readonly number[] =>
+export const gaugesIn = (show: ShowUnits): readonly number[] =>
   gaugeRadii
     .filter((radius) => typeof radius === 'number')
     .filter((radius) => isMarkedIn(radius, unitFor('radius', show)))
     .toSorted((a, b) => a - b);
+
+/** From radius to radius beyond the gauges, mm. */
+export const strideBeyond = (show: ShowUnits): number => radii[show.radius].usual;
 
 /** Nearer to a step than this share of it counts as on it. */
 const on = 1e-6;
 
 /** The next radius that a gauge has; beyond the gauges the next whole stride. */
 const nextRadius = (value: number, way: 1 | -1, show: ShowUnits): number => {
-  const rungs = ladder(show);
+  const rungs = gaugesIn(show);
   const { usual } = radii[show.radius];
   const isPast = (radius: number) => (radius - value) * way > on * usual;
   const beyond = (way === 1 ? Math.floor(value / usual + on) + 1 : Math.ceil(value / usual - on) - 1) * usual;
@@ -84,7 +87,7 @@ export const snapped = (field: FieldInfo, value: number, show: ShowUnits): numbe
   const { usual } = stridesOf(field, show);
   const whole = plain(Math.round(value / usual) * usual);
   if (field.kind !== 'radius') return whole;
-  const rungs = ladder(show);
+  const rungs = gaugesIn(show);
   const largest = rungs.at(-1) ?? 0;
   if (value > largest + usual / 2) return whole;
   // A flat arc falls by half its curvature: the gauge whose curvature is nearest lies nearest to the hand.
