@@ -6,6 +6,9 @@ import { asRead, decimalsHere } from './decimal.ts';
 import { type State, untouched } from './state.ts';
 import { lookKey, oldKeys } from './stored-keys.ts';
 
+/** Whether what stands there is the demo, as it came. */
+export const isDemo = ({ isFresh, job }: Pick<State, 'isFresh' | 'job'>): boolean => isFresh && job.name === demo.name;
+
 /** A job that this page wrote itself; one of an earlier format, or whatever else stands there, is left to the reader. */
 const ownJob = (text: string): Job | undefined => {
   const read = JSON.parse(text);

@@ -34,6 +34,8 @@ const megabytes = (bytes: number, mark: DecimalMark): string => {
 
 export const words = {
   ...firstWords,
+  /** Said of the demo, while nobody has changed it. */
+  introDemo: 'The guitar shown is an example; “New job…” begins with yours.',
   intro: [
     'Type what you measure on the guitar, in its field or on the drawing itself, where arrows can be dragged too.',
     'Sagitta draws the bridge and its saddle as you type, and says what comes of it.',
@@ -49,6 +51,8 @@ export const words = {
 
   bar: {
     label: 'Files',
+    /** The button under which they lie where there is little room. */
+    jobs: 'Jobs',
     job: 'Job',
     date: 'Date',
     units: 'Units',

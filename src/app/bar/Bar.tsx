@@ -66,7 +66,7 @@ export const Bar = ({ onTemplates, onNew, onShelf }: BarProps) => {
       <Units />
       {hasSteps && <Steps />}
       <nav className="files" aria-label={says.label}>
-        {isNarrow ? <Drop title={says.label}>{files}</Drop> : files}
+        {isNarrow ? <Drop title={says.jobs}>{files}</Drop> : files}
         <button type="button" className="primary" id={heads.templates.id} onClick={onTemplates}>
           {says.templates}
         </button>

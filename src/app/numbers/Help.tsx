@@ -2,6 +2,7 @@ import { useEffect } from 'react';
 import { fieldAt, usualText } from '../../../geometry/fields.ts';
 import { jobAsRead } from '../decimal.ts';
 import { WhatIf } from '../figures/WhatIf.tsx';
+import { isDemo } from '../first-look.ts';
 import { roomy } from '../media.ts';
 import { neckOf } from '../outcome/neck-of.ts';
 import { useStill } from '../sheet/use-still.ts';
@@ -19,6 +20,7 @@ const movesNothing = /^(limits|setup)\./;
 export const Help = () => {
   const path = useBenchState((state) => state.lastFocus);
   const job = useStill(jobAsRead);
+  const isExample = useBenchState(isDemo);
   const field = path === undefined ? undefined : fieldAt(path);
   const bench = useBench();
   // There it has a height of its own, and scrolls.
@@ -44,7 +46,9 @@ export const Help = () => {
           {!movesNothing.test(path) && <WhatIf path={path} job={job} />}
         </>
       ) : (
-        words.intro.map((sentence) => <span key={sentence}>{sentence} </span>)
+        [...(isExample ? [words.introDemo] : []), ...words.intro].map((sentence) => (
+          <span key={sentence}>{sentence} </span>
+        ))
       )}
     </div>
   );
