@@ -22,7 +22,7 @@ export type Matter = 'wood' | 'bone' | 'top' | 'pin' | 'hole' | 'ink';
 export interface Quantity {
   readonly value: number | 'flat';
   readonly kind: QuantityKind;
-  /** Always with two decimals in mm and three in inches, fractions too, so that a row of them reads as one. */
+  /** Always with two decimals in mm and three in inches, so that a row of them reads as one: fractions too, but those of which all that stands beside them reads as fractions. */
   readonly fixed?: boolean;
   /** Lengths that are read beside this one, mm: fractions only where each of them reads as one, else all are decimals. */
   readonly beside?: readonly number[];

@@ -37,10 +37,12 @@ export const sayWith =
     return label
       .map((part) => {
         if (typeof part === 'string') return part;
-        const digits = part.fixed ? { digits: unitFor(part.kind, show) === 'mm' ? 2 : 3 } : {};
-        return formatQuantity(part.value, part.kind, part.beside ? alikeIn(show, part.beside) : show, {
+        const read = part.beside ? alikeIn(show, part.beside) : show;
+        const shown = unitFor(part.kind, read);
+        const isFixed = part.fixed && !(part.beside && shown === 'fraction');
+        return formatQuantity(part.value, part.kind, read, {
           unit,
-          ...digits,
+          ...(isFixed && { digits: shown === 'mm' ? 2 : 3 }),
         });
       })
       .join('');

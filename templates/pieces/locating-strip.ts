@@ -2,8 +2,8 @@ import { footprintOutline } from '../../geometry/bridge/outline.ts';
 import { saddleLineAt } from '../../geometry/bridge/slot.ts';
 import { stretchesAlong } from '../../geometry/bridge/spans.ts';
 import type { Design, SolvedString } from '../../geometry/design.ts';
-import type { Label, Mark } from '../../geometry/drawing.ts';
-import { fixedLength, forHand, length, moved, note, showLine, stroke } from '../../geometry/marks.ts';
+import type { Label, Mark, Quantity } from '../../geometry/drawing.ts';
+import { fixedLength, forHand, moved, note, showLine, stroke } from '../../geometry/marks.ts';
 import { shortName } from '../../geometry/names.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import { block } from '../../geometry/views/element.ts';
@@ -29,6 +29,9 @@ const TINY = 0.6;
 const ROW = 4;
 const FIRST = 8;
 
+/** A length that a strip shows, mm, as it is read: with all of its decimals, or a fraction where every length of the strips reads as one. */
+type Say = (value: number) => Quantity;
+
 /** Where a strip lies: along the guitar, its middle so far across. */
 interface Strip {
   readonly id: 'bass' | 'centre' | 'treble';
@@ -37,12 +40,27 @@ interface Strip {
   readonly string: SolvedString | undefined;
 }
 
+/** How far from the nut the bridge's front edge lies so far across, mm; undefined beside the bridge. */
+const frontAt = (job: Settled, design: Design, across: number): number | undefined =>
+  stretchesAlong(footprintOutline(job, design))(across)[0]?.[0];
+
+/** Every length that the strips show, mm. */
+const lengthsOn = (job: Settled, design: Design, strips: readonly Strip[]): readonly number[] => {
+  const { fret12, saddleLine, strings } = design;
+  const places = [
+    ...strips.flatMap(({ across }) => [saddleLineAt(saddleLine, across), frontAt(job, design, across) ?? []].flat()),
+    ...strings.map(({ breakX }) => breakX),
+  ];
+  const aside = strips.flatMap(({ across }) => (across === 0 ? [] : Math.abs(across)));
+  return [...places.map((x) => x - fret12), ...aside];
+};
+
 /** One strip, its middle at x = 0 and y the distance from the nut, mm. */
-const stripMarks = (job: Settled, design: Design, { id, across, string }: Strip): readonly Mark[] => {
+const stripMarks = (job: Settled, design: Design, { id, across, string }: Strip, say: Say): readonly Mark[] => {
   const { fret12, saddleLine, strings } = design;
   const line = (x: number) => saddleLineAt(saddleLine, across + x);
   const [top, bottom] = [fret12 - BEFORE, Math.max(line(-HALF), line(HALF)) + BEHIND];
-  const front = stretchesAlong(footprintOutline(job, design))(across)[0]?.[0];
+  const front = frontAt(job, design, across);
   const listed = id === 'centre' ? strings : [];
   const listEnd = fret12 + FIRST + ROW * listed.length;
   const middle = (listEnd + line(0)) / 2;
@@ -64,7 +82,7 @@ const stripMarks = (job: Settled, design: Design, { id, across, string }: Strip)
       note(
         `${id}.break.${s.id}`,
         { x: 0, y: fret12 + FIRST + ROW * k },
-        [`${shortName(s.name)} `, fixedLength(s.breakX - fret12)],
+        [`${shortName(s.name)} `, say(s.breakX - fret12)],
         { scale: TINY },
       ),
     ),
@@ -80,17 +98,14 @@ const stripMarks = (job: Settled, design: Design, { id, across, string }: Strip)
             scale: SMALL,
             shift: { dx: -0.3, dy: -0.4 },
           }),
-          along('toFront', NEAR, ['fret 12 to front edge ', fixedLength(front - fret12)]),
+          along('toFront', NEAR, ['fret 12 to front edge ', say(front - fret12)]),
         ]),
-    along('toSaddle', -NEAR, ['fret 12 to saddle line ', fixedLength(line(0) - fret12)]),
+    along('toSaddle', -NEAR, ['fret 12 to saddle line ', say(line(0) - fret12)]),
     ...(string
       ? [
           tick('break', string.breakX),
-          along('title', -FAR, [`${id}, `, length(Math.abs(across)), ' from the centre line'], true),
-          along('toBreak', FAR, [
-            `fret 12 to break point ${shortName(string.name)} `,
-            fixedLength(string.breakX - fret12),
-          ]),
+          along('title', -FAR, [`${id}, `, { ...say(Math.abs(across)), fixed: false }, ' from the centre line'], true),
+          along('toBreak', FAR, [`fret 12 to break point ${shortName(string.name)} `, say(string.breakX - fret12)]),
         ]
       : [along('title', -FAR, ['on the centre line'], true)]),
   ];
@@ -114,7 +129,9 @@ export const locatingStrip: OnePiece = {
       { id: 'treble', across: treble.acrossAtSaddle, string: treble },
     ];
     const ends = strips.map(({ across }) => saddleLineAt(saddleLine, across));
-    const marks = strips.flatMap((strip, k) => moved(stripMarks(job, design, strip), (k - 1) * PITCH, 0));
+    const beside = lengthsOn(job, design, strips);
+    const say: Say = (value) => ({ ...fixedLength(value), beside });
+    const marks = strips.flatMap((strip, k) => moved(stripMarks(job, design, strip, say), (k - 1) * PITCH, 0));
     return {
       id: 'locating-strip',
       title: 'Locating strips',

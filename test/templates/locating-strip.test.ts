@@ -53,6 +53,34 @@ describe('the locating strips', () => {
     expect(said('treble.title')).toBe('treble, 27.75 mm from the centre line');
   });
 
+  it('are read in 64ths where all that they show lies on them, else all in decimal inches', () => {
+    const inch = 25.4;
+    // A scale of 25 1/2 in, whose fret 12 lies at half of it; setbacks of 1/8 in, and strings over 2 1/4 in.
+    const whole = Object.entries({
+      'show.length': 'fraction',
+      'guitar.scale': 25.5 * inch,
+      'strings.spread': 2.25 * inch,
+      'bridge.frontToSaddle': 0.375 * inch,
+      'slot.slant': 'auto',
+    }).reduce<Job>((job, [path, value]) => setAt(job, path, value), oldTop());
+    const typed = whole.strings.list.reduce<Job>(
+      (job, { id }) => setAt(job, `strings.list.${id}.setback`, inch / 8),
+      whole,
+    );
+    const all = (of: ReturnType<typeof drawn>) => of.texts.map(({ text }) => text).filter((text) => / in\b/.test(text));
+    const fractions = drawn(typed);
+    expect(fractions.said('centre.toSaddle')).toBe('fret 12 to saddle line 12 7/8 in');
+    expect(fractions.said('bass.toFront')).toBe('fret 12 to front edge 12 1/2 in');
+    expect(fractions.said('treble.title')).toBe('treble, 1 1/8 in from the centre line');
+    expect(all(fractions).filter((text) => text.includes('.'))).toEqual([]);
+    // A single string whose break point lies elsewhere, and nothing is.
+    const first = typed.strings.list[0]?.id;
+    const mixed = drawn(setAt(typed, `strings.list.${first}.setback`, 3.9));
+    expect(mixed.said('centre.toSaddle')).toMatch(/^fret 12 to saddle line 12\.\d{3} in$/);
+    expect(mixed.said('treble.title')).toBe('treble, 1.125 in from the centre line');
+    expect(all(mixed).filter((text) => text.includes('/'))).toEqual([]);
+  });
+
   it('stand the other way round for the left hand, read the same way', () => {
     const left = drawn(setAt(oldTop(), 'hand', 'left'));
     expect(bounds(left.path('bass.outline')).minX).toBeCloseTo(-bounds(path('bass.outline')).maxX, 9);
