@@ -8,8 +8,8 @@ import { report } from '../../geometry/report.ts';
 import type { Settled } from '../../geometry/settle.ts';
 import { threeViews } from '../../geometry/views/index.ts';
 import { em } from '../../templates/block.ts';
+import { fileInfo } from '../../templates/file-info.ts';
 import { pieceSheet, viewSheet } from '../../templates/one-page.ts';
-import { paperOf } from '../../templates/paper.ts';
 import { toPdf } from '../../templates/pdf.ts';
 import { drawPiece, pieces, piecesOf, templatesOf } from '../../templates/pieces/index.ts';
 import { codeOf } from '../../templates/set-line.ts';
@@ -81,11 +81,7 @@ export async function makeFiles(making: Making, wanted: Wanted): Promise<Made> {
   const fonts = { regular: font('DejaVuSans'), bold: font('DejaVuSans-Bold'), other };
   const lacking = new Set<string>();
   const pdf = await toPdf(sheets, {
-    title: info.job || 'Templates',
-    author: `Sagitta ${version}`,
-    subject: `Bridge and saddle templates, 1:1, on ${paperOf(shop, job.show.decimal).name}`,
-    // The job's own day, not the clock's: the same job gives the same file.
-    date: new Date(`${job.date}T00:00:00Z`),
+    ...fileInfo(info, shop),
     fonts,
     tellLacking: (characters) => {
       for (const character of characters) lacking.add(character);

@@ -2,7 +2,7 @@ import { build } from '../../../geometry/build.ts';
 import type { Stroke } from '../../../geometry/drawing.ts';
 import type { Job } from '../../../geometry/job.ts';
 import { layOut, sayWith } from '../../../geometry/layout.ts';
-import { paperOf } from '../../../templates/paper.ts';
+import { fileInfo } from '../../../templates/file-info.ts';
 import { toPdf } from '../../../templates/pdf.ts';
 import { drawPiece, piecesOf, printedOf, templatesOf } from '../../../templates/pieces/index.ts';
 import { laySheets, type Sheet } from '../../../templates/sheets.ts';
@@ -107,11 +107,7 @@ export const pdfOf = async ({ job, shop, fonts }: PdfAsk, tell: (progress: Progr
   let lacking: readonly string[] = [];
   const drawText = textDrawer();
   const bytes = await toPdf(sheets, {
-    title: info.job || 'Templates',
-    author: `Sagitta ${version}`,
-    subject: `Bridge and saddle templates, 1:1, on ${paperOf(shop, solved.job.show.decimal).name}`,
-    // The job's own day, not the clock's: the same job gives the same file.
-    date: new Date(`${job.date}T00:00:00Z`),
+    ...fileInfo(info, shop),
     fonts: files,
     ...(drawText && { drawText }),
     tellLacking: (characters) => {
