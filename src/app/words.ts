@@ -748,7 +748,7 @@ export const words = {
       `${
         is === 'clears'
           ? 'Light under the straightedge at the centre, strings off.'
-          : 'Too high at the centre: the straightedge, strings off, meets the bridge.'
+          : 'A straightedge, strings off, would run that far below the bridge’s top at the centre.'
       } ${neck}`.trim(),
     crownMiss: (miss: string) => `misses the wanted heights by ${miss} at most`,
     ownGauge: { mm: 'Nearest gauge in mm', in: 'Nearest gauge in inches' },

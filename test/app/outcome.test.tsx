@@ -47,8 +47,19 @@ describe('neck or bridge', () => {
       createBench({ job: withAll(starterJob('heron'), { 'guitar.neckPlaneHeight': 10, 'bridge.thickness': 10.2 }) }),
     );
     expect(document.querySelector('[data-of="straightedgeClearance"]')?.textContent).toBe(
-      'Too high at the centre: the straightedge, strings off, meets the bridge. A bridge 9.0 to 10.0 mm thick suits this neck angle.',
+      'A straightedge, strings off, would run that far below the bridge’s top at the centre. A bridge 9.0 to 10.0 mm thick suits this neck angle.',
     );
+  });
+
+  it('blames no bridge of a nylon guitar for a straightedge that runs below its top, as it usually does', () => {
+    // trade.md: nylon, −5 to −1 mm is usual.
+    const job = withAll(starterJob('avocet'), { 'guitar.neckPlaneHeight': 6, 'bridge.thickness': 8 });
+    expect(job.strings.list.every(({ material }) => material === 'nylon')).toBe(true);
+    open(createBench({ job }));
+    const says = document.querySelector('[data-of="straightedgeClearance"]')?.textContent;
+    expect(says).toContain('would run that far below the bridge’s top');
+    expect(says).toMatch(/A bridge .* thick suits this neck angle\.$/);
+    expect(says).not.toMatch(/too high/i);
   });
 
   it('is said beside the field of the thickness too', () => {
