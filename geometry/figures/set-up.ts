@@ -202,7 +202,7 @@ export const takeOffTreble = end('treble');
 
 export const takeOffSquare = ofJob(
   'takeOffSquare',
-  'Take off all along',
+  'Or take the same off all along',
   'What can come off if the bottom is only squared: as much as leaves no string lower than wanted.',
   ({ square }) => square,
   (job, design, k) => ({
