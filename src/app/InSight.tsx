@@ -4,6 +4,8 @@ import { useBenchState } from './use-bench.ts';
 
 /** Around a field, px. */
 const gap = 8;
+/** Under this height of what a keyboard leaves of the window, px, a drawing and the numbers under it have no room for more. */
+const low = 560;
 
 /** What is to be seen of a field while it is typed at: its row, and what is said of it under it. */
 const rowOf = (input: Element): { readonly top: number; readonly bottom: number } | undefined => {
@@ -23,10 +25,10 @@ const scrollerOf = (input: Element): Element | null => {
   return scrolls ? column : input.closest('.drawer');
 };
 
-/** Scrolls as far as the row is to be seen, under the drawer's head where there is one. */
+/** Scrolls as far as the row is to be seen, under the drawer's head where that stays in sight. */
 const scrollTo = (scroller: Element, row: { readonly top: number; readonly bottom: number }) => {
   const { top, bottom } = scroller.getBoundingClientRect();
-  const from = (scroller.querySelector('.drawer-head')?.getBoundingClientRect().bottom ?? top) + gap;
+  const from = Math.max(top, scroller.querySelector('.drawer-head')?.getBoundingClientRect().bottom ?? top) + gap;
   const to = bottom - gap;
   if (row.bottom > to) scroller.scrollTop += Math.min(row.bottom - to, row.top - from);
   else if (row.top < from) scroller.scrollTop += row.top - from;
@@ -40,6 +42,7 @@ const settle = (stage: HTMLElement) => {
   const height = Math.round(view?.height ?? window.innerHeight);
   style.setProperty('--seen-top', `${top}px`);
   style.setProperty('--seen-height', `${height}px`);
+  document.documentElement.toggleAttribute('data-low', height * (view?.scale ?? 1) < low);
   style.setProperty('--stage-height', `${Math.round(stage.getBoundingClientRect().height)}px`);
 
   const input = document.activeElement;

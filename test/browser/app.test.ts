@@ -273,11 +273,48 @@ describe('on a phone', () => {
       page.evaluate(() => {
         const row = document.querySelector('[data-path="action.bass"]')?.getBoundingClientRect();
         const stage = document.querySelector('.stage')?.getBoundingClientRect();
-        const paper = document.querySelector('.paper')?.getBoundingClientRect();
-        if (!row || !stage || !paper) return false;
-        return row.top >= stage.bottom && row.bottom <= innerHeight && stage.top >= 0 && paper.height >= 100;
+        const [sheet, glass] = ['.sheet', '.glass'].map((one) => document.querySelector(one)?.getBoundingClientRect());
+        if (!row || !stage || !sheet || !glass) return false;
+        const seen = Math.min(sheet.bottom, glass.bottom) - Math.max(sheet.top, glass.top);
+        return row.top >= stage.bottom && row.bottom <= innerHeight && stage.top >= 0 && seen >= 100;
       });
     await expect.poll(inSight).toBe(true);
+  });
+
+  it('has, where a keyboard leaves half of the window, most of the drawing, what the field means and three rows in sight; all else comes back with the room', async () => {
+    const page = await openPage(phone);
+    await turnDrawer(page, true);
+    const undo = page.getByRole('button', { name: /^Undo/ }).first();
+    expect(await undo.isVisible()).toBe(true);
+    await page.setViewportSize({ width: phone.width, height: 440 });
+    await field(page, 'Thickness, centre').fill('9.2');
+    const seen = () =>
+      page.evaluate(() => {
+        const boxOf = (one: string) => document.querySelector(one)?.getBoundingClientRect() ?? new DOMRect();
+        const [sheet, glass, help, drawer, typed] = [
+          '.sheet',
+          '.glass',
+          '.help',
+          '.drawer',
+          '[data-path="bridge.thickness"]',
+        ].map(boxOf) as [DOMRect, DOMRect, DOMRect, DOMRect, DOMRect];
+        const rows = [...document.querySelectorAll('.drawer .field')].map((row) => row.getBoundingClientRect());
+        const isIn = ({ top, bottom }: DOMRect) => top >= drawer.top - 1 && bottom <= drawer.bottom + 1;
+        return {
+          drawing: (Math.min(sheet.bottom, glass.bottom) - Math.max(sheet.top, glass.top, 0)) / glass.height,
+          help: help.top >= sheet.bottom - 1 && help.bottom <= drawer.top + 1,
+          typed: isIn(typed),
+          // A row's name and number stand in its middle.
+          rows: rows.filter(({ top, height }) => height > 0 && isIn(new DOMRect(0, top + height / 4, 1, height / 2)))
+            .length,
+        };
+      });
+    await expect.poll(seen).toEqual({ drawing: expect.any(Number), help: true, typed: true, rows: expect.any(Number) });
+    const { drawing, rows } = await seen();
+    expect(drawing).toBeGreaterThan(0.8);
+    expect(rows).toBeGreaterThanOrEqual(3);
+    await page.setViewportSize(phone);
+    await expect.poll(() => undo.isVisible()).toBe(true);
   });
 
   it('shows one view at a time, whole, with texts of 12 px and more, and never scrolls sideways', async () => {
