@@ -42,10 +42,11 @@ const tasks: readonly Task[] = [
   { what: 'a number typed', way: 'typed', at: 'bridge.topRadius', hasAlternatives: false, wanted: {} },
 ];
 
-/** A first move of the hand, px, after which it holds the number; how far it then goes to and fro. */
-const [taken, reach] = [5, 4];
-/** Where the hand is at a step, px from where it took hold. */
-const handAt = (k: number): number => -taken + reach * Math.sin(k / 4);
+/** A first move of the hand, px, after which it holds the number. */
+const taken = 5;
+/** Where the hand is at a step, px from where it took hold: it goes to and fro over some five gauges of a radius, or else over less than a centimetre. */
+const handAt = (at: string, k: number): number =>
+  -taken + (/radius$/i.test(at) ? 30 * Math.sin(k / 2) : 4 * Math.sin(k / 4));
 
 /** A step of a task, and what comes before the first one, on a page: on the app, or on the bare one. */
 interface Steps {
@@ -54,7 +55,7 @@ interface Steps {
 }
 
 /** The mouse by the browser's own protocol: nothing but its event reaches the page. */
-const moves = (x: number, y: number): Steps => {
+const moves = (at: string, x: number, y: number): Steps => {
   const sessions = new Map<Page, Promise<CDPSession>>();
   const tell = async (page: Page, type: 'mouseMoved' | 'mousePressed', by: number) => {
     const session = sessions.get(page) ?? page.context().newCDPSession(page);
@@ -69,7 +70,7 @@ const moves = (x: number, y: number): Steps => {
       await tell(page, 'mousePressed', 0);
       await tell(page, 'mouseMoved', -taken);
     },
-    step: (page, k) => tell(page, 'mouseMoved', handAt(k)),
+    step: (page, k) => tell(page, 'mouseMoved', handAt(at, k)),
   };
 };
 
@@ -94,7 +95,7 @@ const stepsOf: Readonly<Record<Task['way'], (page: Page, at: string) => Promise<
   dragged: async (page, at) => {
     const box = await page.locator(`[data-grip="${at}"] .reach`).first().boundingBox();
     if (box === null) throw new Error(`There is no grip ${at} on the drawing.`);
-    return moves(box.x + box.width / 2, box.y + box.height / 2);
+    return moves(at, box.x + box.width / 2, box.y + box.height / 2);
   },
 };
 

@@ -27,7 +27,7 @@ export const benchHeap = async (browser: Browser, { app }: Pages): Promise<reado
       const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
       await page.mouse.move(x, y);
       await page.mouse.down();
-      for (let k = 1; k <= steps; k += 1) await page.mouse.move(x, y + 8 * Math.sin((k * Math.PI * 4) / steps));
+      for (let k = 1; k <= steps; k += 1) await page.mouse.move(x, y + 30 * Math.sin((k * Math.PI * 4) / steps));
       await page.mouse.move(x, y);
       await page.mouse.up();
       await page.waitForTimeout(50);

@@ -6,17 +6,23 @@ import { desk, drawn, field, followed } from './page.ts';
 // Every grip of the sheet is dragged, one after the other.
 vi.setConfig({ testTimeout: 240_000 });
 
-/** What was told by the worker that follows a hand: how often a change that could be put in at once, and how often none. */
+/** What was told by the worker that follows a hand: how often a change that could be put in at once, how often with a check that came to another level, and how often none. */
 interface Told {
   at: number;
+  levels: number;
   not: number;
 }
-type Watched = Window & { readonly told: Told; seen: readonly string[] };
+/** What the page says: of what is found, and else. */
+interface Seen {
+  readonly found: string;
+  readonly else: string;
+}
+type Watched = Window & { readonly told: Told; seen: readonly Seen[] };
 
 /** Counts what the worker tells, and notes at each frame what the page says: all that follows a hand, as far as it is in sight. */
 const watch = (page: Page) =>
   page.addInitScript(() => {
-    const told: Told = { at: 0, not: 0 };
+    const told: Told = { at: 0, levels: 0, not: 0 };
     window.Worker = class extends Worker {
       constructor(url: string | URL, options?: WorkerOptions) {
         super(url, options);
@@ -25,10 +31,11 @@ const watch = (page: Page) =>
           if (data === 'here') return;
           if (data.change === undefined) told.not += 1;
           else told.at += 1;
+          if (data.change?.findings) told.levels += 1;
         });
       }
     };
-    const watched = Object.assign(window, { told, seen: [] as string[] });
+    const watched = Object.assign(window, { told, seen: [] as Seen[] });
     const isIn = (element: Element) => {
       const { top, bottom } = element.getBoundingClientRect();
       return bottom > 0 && top < window.innerHeight && element.checkVisibility();
@@ -39,13 +46,14 @@ const watch = (page: Page) =>
         /<path[^>]* d=""[^>]*><\/path>|<text[^>]*><\/text>/g,
         '',
       );
-      const others = [
-        ...document.querySelectorAll(
-          '.numbers input, .strings output, .outcome button, .outcome td, .fact, .finding, .summary',
-        ),
-      ].flatMap((one) => (isIn(one) ? (one instanceof HTMLInputElement ? one.value : (one.textContent ?? '')) : []));
-      const now = [drawing, ...others].join('\n');
-      if (now !== watched.seen.at(-1)) watched.seen.push(now);
+      const said = (selector: string) =>
+        [...document.querySelectorAll(selector)].flatMap((one) =>
+          isIn(one) ? (one instanceof HTMLInputElement ? one.value : (one.textContent ?? '')) : [],
+        );
+      const others = said('.numbers input, .strings output, .outcome button, .outcome td, .fact, .counts, .summary');
+      const now = { found: said('.finding').join('\n'), else: [drawing, ...others].join('\n') };
+      const before = watched.seen.at(-1);
+      if (now.found !== before?.found || now.else !== before.else) watched.seen.push(now);
       requestAnimationFrame(look);
     };
     requestAnimationFrame(look);
@@ -105,9 +113,12 @@ describe('while a hand drags a number, the page says at once what it says when a
       const after = await told(page);
       const seen = await page.evaluate(() => (window as unknown as Watched).seen);
       // Where strings alone changed, they did so once, and stayed when the bench followed.
-      if (after.at > before.at && after.not === before.not && seen.length > 1) {
+      // What comes to another level goes to its place only once the hand rests.
+      const looks = seen.map((one) => (after.levels > before.levels ? one.else : `${one.else}\n${one.found}`));
+      const others = looks.filter((look, k) => look !== looks[k - 1]);
+      if (after.at > before.at && after.not === before.not && others.length > 1) {
         moved += 1;
-        expect(seen.length, `${id}: ${difference(seen[1], seen[2]).join(' became ')}`).toBe(2);
+        expect(others.length, `${id}: ${difference(others[1], others[2]).join(' became ')}`).toBe(2);
       }
       await page.keyboard.press('Escape');
       await page.mouse.up();
@@ -116,6 +127,38 @@ describe('while a hand drags a number, the page says at once what it says when a
     // Most grips move without more becoming another than strings.
     expect(moved).toBeGreaterThan(grips.length / 2);
   });
+});
+
+it('what comes right under a hand stays where it is till the hand rests', async () => {
+  const page = await open();
+  const exposure = page.locator('.findings .open [data-check="exposure"]');
+  expect(await exposure.getAttribute('data-level')).toBe('doubtful');
+  const { x, y } = await middle(page, 'tail.topRadius');
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x, y - 4);
+  await followed(page);
+  // How high it is among those that are not right, by its level.
+  await page.evaluate(() => {
+    const heights: Record<string, number> = {};
+    new MutationObserver(() => {
+      const one = document.querySelector<HTMLElement>('.findings .open [data-check="exposure"]');
+      if (one) heights[one.dataset.level ?? ''] = one.offsetHeight;
+    }).observe(document.body, { subtree: true, childList: true, characterData: true, attributes: true });
+    Object.assign(window, { heights });
+  });
+  for (let up = 5; up < 60; up += 1) {
+    await page.mouse.move(x, y - up);
+    await drawn(page);
+  }
+  const { doubtful = 0, right = 0 } = await page.evaluate(
+    () => (window as unknown as { heights: { doubtful?: number; right?: number } }).heights,
+  );
+  expect(doubtful).toBeGreaterThan(100);
+  expect(Math.abs(right - doubtful)).toBeLessThan(20);
+  await followed(page);
+  expect(await exposure.count()).toBe(0);
+  await page.mouse.up();
 });
 
 it('a hand that moves on and on is followed at once, and what it did is one step', async () => {

@@ -11,15 +11,17 @@ import { SkipOn } from '../skips/SkipOn.tsx';
 import { useBench, useBenchState } from '../use-bench.ts';
 import { words } from '../words.ts';
 import { findingsOf } from './findings-of.ts';
+import { type HeldFindings, inOrder } from './held-findings.ts';
 import { Item } from './Item.tsx';
 import { type Advised, useAdvice } from './use-advice.ts';
-import { useFindings } from './use-findings.ts';
+import { useFindings, useHeldFindings } from './use-findings.ts';
 
 const says = words.findings;
 
 const ofLevel = (findings: readonly Finding[], level: Level) => findings.filter((finding) => finding.level === level);
-/** The list that a finding belongs in. */
-const listOf = ({ level }: Finding) => (level === 'right' ? 'right' : 'open');
+/** The list that a finding belongs in: while a hand drags a number it stays among those that are not right. */
+const listOf = ({ level, check }: Finding, held?: HeldFindings) =>
+  level === 'right' && held?.open.has(check) !== true ? 'right' : 'open';
 
 const none: readonly Finding[] = [];
 
@@ -37,14 +39,16 @@ interface ItemsProps extends Pick<ComponentProps<typeof Item>, 'isStale' | 'isHe
 /** The findings of one list. */
 const Items = memo(({ list, isSeen, ranged, order, advised, ...item }: ItemsProps) => {
   const findings = useFindings(isSeen);
-  return (order ? [...findings].sort((a, b) => order.indexOf(a.check) - order.indexOf(b.check)) : findings)
-    .filter((finding) => (ranged[finding.check] ?? listOf(finding)) === list)
+  const held = useHeldFindings(isSeen);
+  return inOrder(findings, order ?? held?.order ?? [])
+    .filter((finding) => (ranged[finding.check] ?? listOf(finding, held)) === list)
     .map((finding) => (
       <Item
         key={finding.check}
         {...item}
         finding={finding}
         advice={advised.of[finding.check]}
+        isKept={finding.level === 'right' && held?.open.has(finding.check) === true}
         isRangeOpen={ranged[finding.check] !== undefined}
       />
     ));

@@ -1,4 +1,4 @@
-import { memo } from 'react';
+import { memo, useState } from 'react';
 import type { Advice, Finding } from '../../../geometry/checks/check.ts';
 import { type CheckId, usualRanges } from '../../../geometry/checks/ranges.ts';
 import { useBench } from '../use-bench.ts';
@@ -44,6 +44,8 @@ interface ItemProps {
   readonly isStale: boolean;
   /** A hand holds a number: the ways out are those from before it was moved, till it lets go. */
   readonly isHeld: boolean;
+  /** It has become right under a hand, which may yet make it doubtful again: it keeps its room. */
+  readonly isKept: boolean;
   readonly isRangeOpen: boolean;
   /** Opens or closes the range of a check. */
   readonly onRange: (check: CheckId) => void;
@@ -60,8 +62,11 @@ const isAlike = ({ finding: a, ...before }: ItemProps, { finding: b, ...now }: I
   readsAlike(a, b) && (Object.keys(now) as (keyof typeof now)[]).every((key) => before[key] === now[key]);
 
 /** One finding. One that is right is told in a line; the others say what they mean, where the range comes from, and what would bring them right. */
-export const Item = memo(({ finding, advice, isStale, isHeld, isRangeOpen, onRange, onDone }: ItemProps) => {
-  const { check, level, title, means, range, source } = finding;
+export const Item = memo(({ finding, advice, isStale, isHeld, isKept, isRangeOpen, onRange, onDone }: ItemProps) => {
+  const { check, level, title, range, source } = finding;
+  // What is right means nothing more.
+  const [means, setMeans] = useState(finding.means);
+  if (level !== 'right' && finding.means !== means) setMeans(finding.means);
   return (
     <li className="finding" data-check={check} data-level={level}>
       <Mark level={level} />
@@ -83,8 +88,8 @@ export const Item = memo(({ finding, advice, isStale, isHeld, isRangeOpen, onRan
           </button>
         </p>
         {isRangeOpen && <RangeOf check={check} />}
-        {level !== 'right' && (
-          <>
+        {(level !== 'right' || isKept) && (
+          <div className="more" data-void={isKept}>
             {means !== '' && <p>{means}</p>}
             {isStale ? null : advice === undefined ? (
               <p className="small">{says.looking}</p>
@@ -97,7 +102,7 @@ export const Item = memo(({ finding, advice, isStale, isHeld, isRangeOpen, onRan
                 ))}
               </ul>
             )}
-          </>
+          </div>
         )}
       </div>
     </li>

@@ -1,7 +1,8 @@
 import { createStore } from 'zustand/vanilla';
-import type { Finding } from '../../../geometry/checks/check.ts';
 import { once } from '../../../geometry/once.ts';
 import type { Point } from '../../../geometry/shape/types.ts';
+import { findingsOf } from '../findings/findings-of.ts';
+import { type HeldFindings, heldFindings } from '../findings/held-findings.ts';
 import type { Bench, PathValue } from '../store.ts';
 import { swiftWorker } from '../workers.ts';
 import { isInWindow, quickStrings } from './elements.ts';
@@ -32,7 +33,7 @@ const patience = 400;
 
 /** What is known of the number in hand where it is now, while the bench has not followed it there yet. */
 interface Ahead {
-  readonly findings: readonly Finding[] | undefined;
+  readonly found: HeldFindings | undefined;
 }
 
 /** One step of a hand: the values that it drags its grip's numbers to. */
@@ -52,7 +53,7 @@ interface Step {
  */
 const swift = (bench: Bench) => {
   const strings = quickStrings();
-  const ahead = createStore<Ahead>(() => ({ findings: undefined }));
+  const ahead = createStore<Ahead>(() => ({ found: undefined }));
   let worker: Worker | undefined;
   let isHere = false;
   /** Asks since the last time that the whole page followed are of one turn. */
@@ -71,7 +72,7 @@ const swift = (bench: Bench) => {
   const back = () => {
     clearTimeout(timer);
     strings.takeBack();
-    if (ahead.getState().findings) ahead.setState({ findings: undefined });
+    if (ahead.getState().found) ahead.setState({ found: undefined });
     turn += 1;
     isAsked = false;
     asked = undefined;
@@ -118,7 +119,10 @@ const swift = (bench: Bench) => {
     if (change === undefined) return followReally();
     if (change.findings) {
       strings.takeBack(findingsPart);
-      ahead.setState({ findings: change.findings });
+      const { built } = bench.getState();
+      ahead.setState(({ found }) => ({
+        found: heldFindings(found, built === undefined ? [] : findingsOf(built), change.findings ?? []),
+      }));
     }
     strings.put(change.puts);
     asked.step.onDrawn();
