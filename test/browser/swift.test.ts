@@ -141,10 +141,12 @@ it('what comes right under a hand stays where it is till the hand rests', async 
   // How high it is among those that are not right, by its level.
   await page.evaluate(() => {
     const heights: Record<string, number> = {};
-    new MutationObserver(() => {
+    const look = () => {
       const one = document.querySelector<HTMLElement>('.findings .open [data-check="exposure"]');
       if (one) heights[one.dataset.level ?? ''] = one.offsetHeight;
-    }).observe(document.body, { subtree: true, childList: true, characterData: true, attributes: true });
+    };
+    look();
+    new MutationObserver(look).observe(document.body, { subtree: true, childList: true, attributes: true });
     Object.assign(window, { heights });
   });
   for (let up = 5; up < 60; up += 1) {
