@@ -78,6 +78,35 @@ describe('strings put in past React', () => {
     expect(document.querySelectorAll('path')).toHaveLength(3);
   });
 
+  it('go to what stands for a selector now, after all was taken back and rendered anew', () => {
+    const strings = quickStrings();
+    const top = 'svg.drawing [data-mark="top"]';
+    strings.put([[top, 'd', 'M0 0L8 0']]);
+    strings.takeBack();
+    const old = at(top);
+    // The element serves for another line now, and another one for this.
+    old.setAttribute('data-mark', 'deck');
+    old.after(Object.assign(old.cloneNode() as Element, { id: 'new' }));
+    at('#new').setAttribute('data-mark', 'top');
+    strings.put([[top, 'd', 'M0 0L7 0']]);
+    expect([old.getAttribute('d'), at('#new').getAttribute('d')]).toEqual(['M0 0L9 0', 'M0 0L7 0']);
+    strings.takeBack();
+    at('#new').remove();
+    old.setAttribute('data-mark', 'top');
+    strings.put([[top, 'd', 'M0 0L6 0']]);
+    expect(old.getAttribute('d')).toBe('M0 0L6 0');
+  });
+
+  it('come in sight with what was out of it', () => {
+    const place = vi.spyOn(Element.prototype, 'getBoundingClientRect').mockReturnValue(new DOMRect(10, 5000, 20, 20));
+    const strings = quickStrings();
+    strings.put([['#says', 'text', 'ten']]);
+    strings.takeBack();
+    place.mockReturnValue(new DOMRect(10, 10, 20, 20));
+    strings.put([['#says', 'text', 'eleven']]);
+    expect(at('#says').textContent).toBe('eleven');
+  });
+
   it('are not put where nobody sees them', () => {
     vi.spyOn(Element.prototype, 'getBoundingClientRect').mockReturnValue(new DOMRect(10, 5000, 20, 20));
     const strings = quickStrings();

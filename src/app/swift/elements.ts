@@ -24,6 +24,11 @@ export const isInWindow = (element: Element): boolean => {
   return isIn && element.checkVisibility?.() !== false;
 };
 
+const isDrawn = (element: Element): boolean => element.isConnected && element.closest('svg.drawing') !== null;
+
+/** Whether an element that was found is still the one. */
+const isStill = (element: Element, selector: string): boolean => element.isConnected && element.matches(selector);
+
 /** A further line of a hatching, or piece of a line, made like the last one, after it; none where there is no such line. */
 const furtherLine = (selector: string): Element | null => {
   const [, drawing, name = '', id = ''] = /^(.*)\[(data-mark|data-casing)="(.+(?:\.\d+)+)"\]$/.exec(selector) ?? [];
@@ -55,11 +60,11 @@ export const quickStrings = () => {
 
   const find = (selector: string, at: string): Element | null => {
     const known = found.get(selector);
-    if (known !== undefined && (known === null || known.isConnected)) return known;
+    if (known !== undefined && (known === null || isStill(known, selector))) return known;
     const there = document.querySelector(selector);
     const element = there ?? (at === 'd' ? furtherLine(selector) : null);
     if (there === null && element !== null) made.add(element);
-    const isSeen = element !== null && (element.closest('svg.drawing') !== null || isInWindow(element));
+    const isSeen = element !== null && (isDrawn(element) || isInWindow(element));
     found.set(selector, isSeen ? element : null);
     return isSeen ? element : null;
   };
@@ -88,7 +93,8 @@ export const quickStrings = () => {
       if (part !== '') return;
       for (const element of made) element.remove();
       made.clear();
-      found.clear();
+      // What is drawn stays known: to look for it anew takes longer than to put it in. The rest may have come in sight, or gone.
+      for (const [selector, element] of found) if (element === null || !isDrawn(element)) found.delete(selector);
     },
   };
 };

@@ -25,8 +25,8 @@ export const tellPicture = (svg: Element | null, picture: ShownPicture): void =>
 
 /** A hand rests once it has not moved for so long, ms: then the whole page follows. */
 const rest = 200;
-/** The whole page follows at least so often while a hand moves, ms; and so often where parts are in sight that do not follow at once. */
-const longest = 3000;
+/** The whole page follows at least so often while a hand moves, ms, so that little would be lost; and so often where parts are in sight that do not follow at once. */
+const longest = 10_000;
 const often = 250;
 /** So long an answer is waited for, ms. */
 const patience = 400;
