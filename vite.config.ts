@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { compileHint } from './build/compile-hint.ts';
 import { installable } from './build/installable.ts';
 import { licences } from './build/licences.ts';
 import { contentPolicy } from './build/policy.ts';
@@ -73,7 +74,7 @@ export default defineConfig(({ mode }) => {
       sayAddress(),
       shipped.page,
       installable(isSingle),
-      ...(isSingle ? [singleFile()] : [emitSchema(), contentPolicy(), serviceWorker()]),
+      ...(isSingle ? [singleFile()] : [emitSchema(), compileHint(), contentPolicy(), serviceWorker()]),
     ],
     worker: { plugins: () => [shipped.workers] },
     // If the port is taken, the next free one is used.

@@ -58,9 +58,10 @@ describe('the first drawing', () => {
     expect(await next.locator('#app').evaluate((app: HTMLElement) => app.inert)).toBe(true);
   });
 
-  it('needs nothing of React, which comes later', async () => {
+  it('needs nothing of React, which comes later, and is compiled while it is loaded', async () => {
     const folder = join(inject('built'), 'assets');
-    const hasReact = async (name: string) => (await readFile(join(folder, name), 'utf8')).includes('react.dev/errors');
+    const codeOf = (name: string) => readFile(join(folder, name), 'utf8');
+    const hasReact = async (name: string) => (await codeOf(name)).includes('react.dev/errors');
     const page = await watched(desk);
     await page.goto(inject('url'));
     await page.waitForFunction(() => performance.getEntriesByName('first-contentful-paint').length > 0);
@@ -70,7 +71,11 @@ describe('the first drawing', () => {
       return loaded.flatMap(({ name }) => (name.endsWith('.js') ? [name.split('/').at(-1) ?? ''] : []));
     });
     expect(scripts).not.toEqual([]);
-    for (const name of scripts) expect(await hasReact(name), name).toBe(false);
+    for (const name of scripts) {
+      expect(await hasReact(name), name).toBe(false);
+      // A hint has to be the first thing in a file.
+      expect(await codeOf(name)).toMatch(/^\/\/# allFunctionsCalledOnLoad\n/);
+    }
     const later = (await readdir(folder)).filter((name) => /^take-over-.*\.js$/.test(name));
     expect(await Promise.all(later.map(hasReact))).toContain(true);
   });
