@@ -37,8 +37,7 @@ export const words = {
   /** Said of the demo, while nobody has changed it. */
   introDemo: 'The guitar shown is an example; “New job…” begins with yours.',
   intro: [
-    'Type what you measure on the guitar, in its field or on the drawing itself, where arrows can be dragged too.',
-    'Sagitta draws the bridge and its saddle as you type, and says what comes of it.',
+    'Type what you measure on the guitar, in its field or on the drawing, where arrows can be dragged too: Sagitta draws the bridge and its saddle as you type, and says what comes of it.',
     'Save the templates, print them at 100 %, and measure the check bars before you cut.',
   ],
 

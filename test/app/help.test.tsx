@@ -21,6 +21,8 @@ const open = () => {
 it('says that the demo is an example, and how to begin with a guitar of one’s own, till it is worked at', async () => {
   const { bench, says } = open();
   expect(says()).toMatch(/^The guitar shown is an example; “New job…” begins with yours\. Type what you measure/);
+  // Three sentences, for whoever sees it for the first time.
+  expect(says()?.match(/\.(?= |$)/g)).toHaveLength(3);
   bench.put('bridge.thickness', 9);
   await waitFor(() => expect(says()).toMatch(/^Type what you measure/));
   bench.undo();
