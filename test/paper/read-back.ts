@@ -188,8 +188,9 @@ export const holdPlaced = (own: readonly Primitive[], sheets: readonly Sheet[], 
   const shown = new Map(strokes.map(({ id }) => [id, 0]));
   for (const [placed, { back }] of motionsOf(strokes, sheets, prefix))
     for (const { id, path } of strokes) {
-      // A page's edge may part a stroke; its further parts are numbered.
-      for (let k = 1, part = placed.get(`${prefix}${id}`); part; k++, part = placed.get(`${prefix}${id}.${k}`)) {
+      // A page's edge may part a stroke; its further parts are numbered, as are those of a line broken under words, which are strokes of their own.
+      const further = (k: number) => (shown.has(`${id}.${k}`) ? undefined : placed.get(`${prefix}${id}.${k}`));
+      for (let k = 1, part = placed.get(`${prefix}${id}`); part; k++, part = further(k)) {
         const misses = part.path.segments.flatMap(along).map((p) => distanceTo(path, back(p)));
         expect(Math.max(...misses), `${prefix}${id}`).toBeLessThan(placedWithin);
         shown.set(id, (shown.get(id) ?? 0) + pathLength(part.path));
