@@ -1,6 +1,10 @@
 import type { Finding } from '../../../geometry/checks/check.ts';
 import type { CheckId } from '../../../geometry/checks/ranges.ts';
 
+/** Those of the checks that are not right, and want a way out. */
+export const openOf = (findings: readonly Finding[]): readonly CheckId[] =>
+  findings.flatMap(({ check, level }) => (level === 'right' ? [] : check));
+
 /** What is found while a hand drags a number, and where it stands meanwhile: nothing else moves under the eye when a check comes to another level. */
 export interface HeldFindings {
   readonly findings: readonly Finding[];
@@ -20,9 +24,6 @@ export const heldFindings = (
   const all = openOf(findings);
   return { findings, order, open: all.every((check) => open.has(check)) ? open : new Set([...open, ...all]) };
 };
-
-const openOf = (findings: readonly Finding[]): readonly CheckId[] =>
-  findings.flatMap(({ check, level }) => (level === 'right' ? [] : check));
 
 /** Findings in an order that names most of them; the others come last. */
 export const inOrder = (findings: readonly Finding[], order: readonly CheckId[]): readonly Finding[] => {

@@ -4,6 +4,7 @@ import type { CheckId } from '../../../geometry/checks/ranges.ts';
 import type { Job } from '../../../geometry/job.ts';
 import type { AdviceAsk, AdviceWord } from '../advice.worker.ts';
 import { adviceWorker } from '../workers.ts';
+import { openOf } from './held-findings.ts';
 
 /** Advice is worked out once the job has rested this long, ms. */
 const rest = 250;
@@ -16,10 +17,6 @@ export interface Advised {
 
 const nothing: Advised = { job: undefined, of: {} };
 
-/** Those of the checks that want a way out. */
-const open = (findings: readonly Finding[]): readonly CheckId[] =>
-  findings.filter(({ level }) => level !== 'right').map(({ check }) => check);
-
 /** What was found of the job that the page began with. */
 let begun = nothing;
 /** The longest that the page's beginning waits for it, ms. */
@@ -28,7 +25,7 @@ const patience = 1000;
 /** Has ways looked for as soon as the page begins, so that they come with what they are for and move nothing. Done once all are found, or it takes too long: then they are looked for again, and come later. */
 export const adviseFirst = (job: Job, findings: readonly Finding[]): Promise<void> =>
   new Promise((done) => {
-    const checks = open(findings);
+    const checks = openOf(findings);
     if (checks.length === 0) return done();
     const worker = adviceWorker();
     const end = () => {
@@ -54,7 +51,7 @@ export const useAdvice = (job: Job, findings: readonly Finding[]): Advised => {
   const turn = useRef(0);
   useEffect(() => () => worker.current?.terminate(), []);
   useEffect(() => {
-    const checks = open(findings);
+    const checks = openOf(findings);
     turn.current += 1;
     if (checks.length === 0) return setAdvised({ job, of: {} });
     if (begun.job === job) return setAdvised(begun);
